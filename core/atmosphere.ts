@@ -1,0 +1,95 @@
+// The ICAO standard atmosphere: pressure, temperature and density against geopotential height, and their inverses.
+import {
+  gasConstantDryAir,
+  isothermalTopMetres,
+  seaLevelPressureHectopascals,
+  seaLevelTemperatureKelvin,
+  standardGravity,
+  troposphereLapseKelvinPerMetre,
+  tropopauseMetres,
+} from './constants';
+import { CoreError } from './errors';
+import { celsiusFromKelvin, feetFromMetres, kelvinFromCelsius, metresFromFeet } from './units';
+
+/** p = p0 (T/T0)^(g0 / (L R)). @source icao-7488, equation 12 (hydrostatic, constant lapse rate). */
+const pressureExponent = standardGravity / (troposphereLapseKelvinPerMetre * gasConstantDryAir);
+const tropopauseKelvin = seaLevelTemperatureKelvin - troposphereLapseKelvinPerMetre * tropopauseMetres;
+const tropopauseHectopascals = seaLevelPressureHectopascals * (tropopauseKelvin / seaLevelTemperatureKelvin) ** pressureExponent;
+/** p = p11 exp(-(h - 11 km) / H) above the tropopause. @source icao-7488, equation 13 (isothermal layer). */
+const isothermalScaleMetres = (gasConstantDryAir * tropopauseKelvin) / standardGravity;
+const seaLevelDensity = (seaLevelPressureHectopascals * 100) / (gasConstantDryAir * seaLevelTemperatureKelvin);
+
+/** Deepest height the model is used at here: -5000 ft, far below any field. */
+export const lowestAltitudeFeet = -5000;
+/** 20 km, the top of the isothermal layer. */
+export const highestAltitudeFeet = Math.round(feetFromMetres(isothermalTopMetres));
+
+/** Temperature in the standard atmosphere, from -5,000 ft to 20 km. @source icao-7488, table D. */
+export function standardTemperatureKelvin(pressureAltitudeFeet: number): number {
+  return seaLevelTemperatureKelvin - troposphereLapseKelvinPerMetre * Math.min(metresFromFeet(pressureAltitudeFeet), tropopauseMetres);
+}
+
+export const standardTemperatureCelsius = (pressureAltitudeFeet: number): number =>
+  celsiusFromKelvin(standardTemperatureKelvin(pressureAltitudeFeet));
+
+/** Pressure in the standard atmosphere at a pressure altitude. @source icao-7488, equations 12 and 13. */
+export function standardPressureHectopascals(pressureAltitudeFeet: number): number {
+  const metres = metresFromFeet(pressureAltitudeFeet);
+  if (metres <= tropopauseMetres) {
+    return seaLevelPressureHectopascals * (standardTemperatureKelvin(pressureAltitudeFeet) / seaLevelTemperatureKelvin) ** pressureExponent;
+  }
+  return tropopauseHectopascals * Math.exp(-(metres - tropopauseMetres) / isothermalScaleMetres);
+}
+
+/** The inverse of standardPressureHectopascals: the height at which the standard atmosphere has this pressure. */
+export function pressureAltitudeFromPressureFeet(hectopascals: number): number {
+  if (hectopascals >= tropopauseHectopascals) {
+    const kelvin = seaLevelTemperatureKelvin * (hectopascals / seaLevelPressureHectopascals) ** (1 / pressureExponent);
+    return feetFromMetres((seaLevelTemperatureKelvin - kelvin) / troposphereLapseKelvinPerMetre);
+  }
+  return feetFromMetres(tropopauseMetres + isothermalScaleMetres * Math.log(tropopauseHectopascals / hectopascals));
+}
+
+/**
+ * Pressure altitude of a field from its elevation and the altimeter setting. The setting is the pressure an altimeter
+ * needs to read the elevation, so the field's pressure is that of the standard atmosphere at (elevation + the height
+ * of the setting); no approximation. @source icao-7488, equation 12; agrees with the NWS altimeter-setting relation.
+ */
+export function pressureAltitudeFeet(elevationFeet: number, altimeterSettingHectopascals: number): number {
+  return elevationFeet + pressureAltitudeFromPressureFeet(altimeterSettingHectopascals);
+}
+
+/**
+ * Saturation vapour pressure over water, hPa: 6.1094 exp(17.625 t / (t + 243.04)).
+ * @source alduchov-1996, equation 21; within 0.4 % from -40 to 50 degrees Celsius.
+ */
+function vapourPressureHectopascals(dewPointCelsius: number): number {
+  return 6.1094 * Math.exp((17.625 * dewPointCelsius) / (dewPointCelsius + 243.04));
+}
+
+/** Ratio of the molar masses of water and dry air. @source wmo-8, annex 4.A. */
+const waterToAirMassRatio = 0.62198;
+
+/** The height at which the standard atmosphere has this density, kg/m3. @source icao-7488, equations 12 to 14, inverted. */
+function altitudeOfDensityFeet(density: number): number {
+  const tropopauseDensity = (tropopauseHectopascals * 100) / (gasConstantDryAir * tropopauseKelvin);
+  if (density >= tropopauseDensity) {
+    const kelvin = seaLevelTemperatureKelvin * (density / seaLevelDensity) ** (1 / (pressureExponent - 1));
+    return feetFromMetres((seaLevelTemperatureKelvin - kelvin) / troposphereLapseKelvinPerMetre);
+  }
+  return feetFromMetres(tropopauseMetres + isothermalScaleMetres * Math.log(tropopauseDensity / density));
+}
+
+/**
+ * Density altitude, with the virtual temperature where a dew point is given: Tv = T / (1 - (e/p)(1 - 0.62198)).
+ * @source icao-7488, equations 12 to 14; virtual temperature wmo-8, annex 4.A.
+ */
+export function densityAltitudeFeet(altitudeFeet: number, temperatureCelsius: number, dewPointCelsius?: number): number {
+  if (dewPointCelsius !== undefined && dewPointCelsius > temperatureCelsius) {
+    throw new CoreError('outside-range', { quantity: 'dewPointCelsius', unit: 'degrees Celsius, no more than the temperature', low: -90, high: temperatureCelsius, received: dewPointCelsius });
+  }
+  const pressure = standardPressureHectopascals(altitudeFeet);
+  const vapour = dewPointCelsius === undefined ? 0 : vapourPressureHectopascals(dewPointCelsius);
+  const virtualKelvin = kelvinFromCelsius(temperatureCelsius) / (1 - (vapour / pressure) * (1 - waterToAirMassRatio));
+  return altitudeOfDensityFeet((pressure * 100) / (gasConstantDryAir * virtualKelvin));
+}

@@ -1,0 +1,30 @@
+// The publications that formulas, limits and tests cite: one entry each, cited by id.
+
+export interface Source {
+  readonly issuer: string;
+  readonly title: string;
+  readonly edition: string;
+}
+
+const entries = {
+  'icao-7488': { issuer: 'ICAO', title: 'Doc 7488, Manual of the ICAO Standard Atmosphere', edition: 'third edition, 1993' },
+  'ussa-1976': { issuer: 'NOAA, NASA, USAF', title: 'U.S. Standard Atmosphere', edition: '1976' },
+  'icao-8168': { issuer: 'ICAO', title: 'Doc 8168, Procedures for Air Navigation Services: Aircraft Operations', edition: 'volumes I and II' },
+  'icao-annex-15': { issuer: 'ICAO', title: 'Annex 15, Aeronautical Information Services', edition: 'chapter 6' },
+  'icao-8126': { issuer: 'ICAO', title: 'Doc 8126, Aeronautical Information Services Manual', edition: 'sixth edition' },
+  'sp-811': { issuer: 'NIST', title: 'Special Publication 811, Guide for the Use of the International System of Units', edition: '2008' },
+  'phak': { issuer: 'FAA', title: "FAA-H-8083-25, Pilot's Handbook of Aeronautical Knowledge", edition: '25A and 25B' },
+  'weight-balance-handbook': { issuer: 'FAA', title: 'FAA-H-8083-1, Weight and Balance Handbook', edition: '1B' },
+  'aim': { issuer: 'FAA', title: 'Aeronautical Information Manual', edition: '20 April 2023' },
+  'cfr-135-385': { issuer: 'FAA', title: '14 CFR 135.385, Large transport category airplanes: landing limitations at destination', edition: 'paragraph (b)' },
+  'usn-p821': { issuer: 'US Navy', title: 'CNATRA P-821, Instrument Navigation', edition: 'figure 3-8' },
+  'karney-2013': { issuer: 'C. F. F. Karney', title: 'Algorithms for geodesics, Journal of Geodesy 87', edition: '2013' },
+  'terminal-procedures': { issuer: 'FAA', title: 'Terminal Procedures Publication, rate of climb and descent tables', edition: 'reprinted' },
+  'alduchov-1996': { issuer: 'O. A. Alduchov, R. E. Eskridge', title: 'Improved Magnus form approximation of saturation vapor pressure, Journal of Applied Meteorology 35', edition: '1996' },
+  'wmo-8': { issuer: 'WMO', title: 'No. 8, Guide to Instruments and Methods of Observation', edition: 'volume I, chapter 4' },
+  'common-practice': { issuer: '', title: 'Common practice, no source', edition: '' },
+} as const satisfies Record<string, Source>;
+
+export type SourceId = keyof typeof entries;
+
+export const sources: Readonly<Record<SourceId, Source>> = entries;

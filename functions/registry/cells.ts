@@ -1,0 +1,23 @@
+// One cell in, one cell out: between what the host sends or takes and what an implementation reads or gives.
+import { ArgumentError } from './argumentError';
+import { isBlank, type CellValue } from './cellValues';
+import type { DateHost } from './dateHost';
+import type { Parameter, ResultCell } from './declaration';
+import { NamedArgumentError, ownMistake, SheetError, sentence } from './wordError';
+
+/** One value of one argument: its default where it may be left out, else what its reader makes of it. */
+export function readValue(name: string, parameter: Parameter<unknown>, raw: CellValue, dates: DateHost): unknown {
+  if (parameter.optional !== undefined && isBlank(raw)) return parameter.optional.value;
+  try {
+    return parameter.read(raw, dates);
+  } catch (thrown) {
+    throw thrown instanceof ArgumentError ? new NamedArgumentError(name, thrown) : thrown;
+  }
+}
+
+/** A cell as the host takes it. A number that is not finite is our mistake, and must never reach a sheet. */
+export function writeCell(functionName: string, cell: ResultCell, dates: DateHost): CellValue {
+  if (typeof cell === 'object') return dates.fromCivil(cell);
+  if (typeof cell === 'number' && !Number.isFinite(cell)) throw new SheetError(sentence(functionName, ownMistake('a number that is not finite')));
+  return cell;
+}

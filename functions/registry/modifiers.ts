@@ -1,0 +1,25 @@
+// What can be said of any parameter: that it may be left out, and that a whole column of it folds into one answer.
+import { isBlank } from './cellValues';
+import type { Parameter } from './declaration';
+
+/** May be left out; `words` says what happens then. */
+export function optional<P extends Parameter<unknown>, Default>(
+  parameter: P,
+  value: Default,
+  words: string,
+): Omit<P, 'read' | 'optional'> & Parameter<(P extends Parameter<infer Value> ? Value : never) | Default> {
+  type Value = (P extends Parameter<infer V> ? V : never) | Default;
+  return { ...parameter, optional: { value, words }, read: parameter.read as Parameter<Value>['read'] };
+}
+
+/** A whole column of the same thing. */
+export function column<P extends Parameter<unknown> & { readonly shape: 'cell' }>(parameter: P): Omit<P, 'shape'> & { readonly shape: 'column' } {
+  return { ...parameter, shape: 'column' };
+}
+
+/** Blank is an answer of its own here (nothing recorded), not a mistake. */
+export function blankMeansUndefined<Value>(
+  parameter: Parameter<Value> & { readonly shape: 'cell' },
+): Parameter<Value | undefined> & { readonly shape: 'cell' } {
+  return { ...parameter, shape: 'cell', optional: undefined, read: (raw, dates) => (isBlank(raw) ? undefined : parameter.read(raw, dates)) };
+}

@@ -1,0 +1,56 @@
+// Readers of words: free text, one of a list, yes or no, a verdict.
+import { verdicts, type Verdict } from '../../core/verdict';
+import { ArgumentError } from './argumentError';
+import { inWords, isBlank, isErrorText, type CellValue } from './cellValues';
+import type { Parameter } from './declaration';
+
+/** Lower case, one space between words: how choices are compared. */
+export const plainWords = (text: string): string => text.trim().toLowerCase().replace(/[\s_-]+/g, ' ');
+
+export function text(options: { readonly help: string; readonly mustBe: string }): Parameter<string> & { readonly shape: 'cell' } {
+  const read = (raw: CellValue): string => {
+    const isText = typeof raw === 'string' || (typeof raw === 'number' && Number.isFinite(raw));
+    if (!isText || isBlank(raw) || isErrorText(raw)) throw new ArgumentError(options.mustBe, inWords(raw));
+    return String(raw).trim();
+  };
+  return { shape: 'cell', unit: '', mustBe: options.mustBe, help: options.help, optional: undefined, read };
+}
+
+/** One of a list of words; `also` gives other spellings of the same choice. */
+export function choice<Word extends string>(options: {
+  readonly help: string;
+  readonly words: readonly Word[];
+  readonly also?: Readonly<Record<string, Word>>;
+}): Parameter<Word> & { readonly shape: 'cell' } {
+  const mustBe = `one of ${options.words.join(', ')}`;
+  const read = (raw: CellValue): Word => {
+    const given = plainWords(typeof raw === 'string' || typeof raw === 'number' ? String(raw) : '');
+    const other = Object.entries(options.also ?? {}).find(([spelling]) => plainWords(spelling) === given);
+    const found = options.words.find((word) => plainWords(word) === given) ?? other?.[1];
+    if (found === undefined) throw new ArgumentError(mustBe, inWords(raw));
+    return found;
+  };
+  return { shape: 'cell', unit: '', mustBe, help: options.help, optional: undefined, read };
+}
+
+/** A tick box, or the word. */
+export function yesNo(help: string): Parameter<boolean> & { readonly shape: 'cell' } {
+  const mustBe = 'yes or no (or a tick box)';
+  const read = (raw: CellValue): boolean => {
+    if (typeof raw === 'boolean') return raw;
+    const word = typeof raw === 'string' ? plainWords(raw) : '';
+    if (word === 'yes' || word === 'true') return true;
+    if (word === 'no' || word === 'false') return false;
+    throw new ArgumentError(mustBe, inWords(raw));
+  };
+  return { shape: 'cell', unit: '', mustBe, help, optional: undefined, read };
+}
+
+/** A verdict cell. Whatever is not one of the four words (a blank, an error) was not proved: UNKNOWN. */
+export function verdict(help: string): Parameter<Verdict> & { readonly shape: 'cell' } {
+  const read = (raw: CellValue): Verdict => {
+    const given = typeof raw === 'string' ? raw.trim().toUpperCase() : '';
+    return verdicts.find((word) => word === given) ?? 'UNKNOWN';
+  };
+  return { shape: 'cell', unit: '', mustBe: verdicts.join(', '), help, optional: undefined, read };
+}

@@ -1,0 +1,107 @@
+// The one place that makes sentences of errors. FUNCTION: argument must be (what, unit, range); got this (row 3).
+import { CoreError, type CoreErrorCode, type CoreErrorDetails, type GridCoordinate } from '../../core/errors';
+import type { ArgumentError } from './argumentError';
+import { inWords, sizeInWords } from './cellValues';
+import { limitInWords } from './readNumber';
+
+/** Where in the given ranges the trouble lies, counted from 1. */
+export interface Place {
+  readonly row: number;
+  readonly column?: number;
+}
+
+const placeInWords = (row: number, column?: number): string =>
+  column === undefined ? `row ${row}` : `row ${row}, column ${column}`;
+
+const rounded = (value: number): string => limitInWords(Number(value.toPrecision(6)));
+
+const pointInWords = (point: readonly GridCoordinate[]): string => point.map(({ header, value }) => `${header} ${rounded(value)}`).join(', ');
+
+function tableOutside({ inputNumber, header, low, high, received }: CoreErrorDetails['table-outside']): string {
+  const beyond = received < low ? `${rounded(low - received)} below` : `${rounded(received - high)} above`;
+  return `input_${inputNumber} must be ${rounded(low)} to ${rounded(high)}, the ${header} rows of the table; got ${rounded(received)}, ${beyond} the table, and nothing is extrapolated`;
+}
+
+const unitSuffixes: readonly (readonly [RegExp, string])[] = [
+  [/_nautical_miles$/, '_nm'],
+  [/_celsius$/, '_c'],
+  [/_feet$/, '_ft'],
+  [/_knots$/, '_kt'],
+  [/_degrees$/, '_deg'],
+];
+
+/** The public argument name of a quantity named in core: dewPointCelsius is dew_point_c. */
+function publicName(quantity: string): string {
+  const snake = quantity.replace(/[A-Z]/g, (letter) => `_${letter.toLowerCase()}`);
+  return unitSuffixes.reduce((name, [suffix, short]) => name.replace(suffix, short), snake);
+}
+
+const headerReasons: Record<CoreErrorDetails['table-header-bad']['reason'], string> = {
+  'too-few-columns': 'has no column left for an answer',
+  blank: 'has a column with no header',
+  repeated: 'has the same header twice',
+  'wanted-is-input': 'has the wanted column among its inputs',
+};
+
+const envelopeReasons: Record<CoreErrorDetails['envelope-bad']['reason'], string> = {
+  'too-few-points': 'points do not make an area',
+  'no-area': 'points that lie on one line',
+  'self-crossing': 'points whose outline crosses itself, so they are out of order',
+};
+
+const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Code]) => string } = {
+  'outside-range': ({ quantity, unit, low, high, received }) =>
+    `${publicName(quantity)} must be ${rounded(low)} to ${rounded(high)} ${unit}; got ${rounded(received)}`,
+  'table-outside': tableOutside,
+  'table-missing-point': ({ point }) => `table must hold a whole grid; got no row for ${pointInWords(point)}`,
+  'table-repeated-row': ({ firstRow, secondRow }) => `table must give each grid point once; got it in row ${firstRow} and again in row ${secondRow}`,
+  'table-bad-cell': ({ header, row, received }) => `table must hold a number in column "${header}"; got ${inWords(received)} (row ${row})`,
+  'table-header-unknown': ({ wanted, headers }) => `wanted must be one of the table's headers ${headers.map((header) => `"${header}"`).join(', ')}; got "${wanted}"`,
+  'table-header-bad': ({ reason, headers, inputs }) =>
+    `table must have ${inputs} input ${inputs === 1 ? 'column' : 'columns'} first, then columns of answers; got a header that ${headerReasons[reason]} (${headers.map((header) => `"${header}"`).join(', ')})`,
+  'nothing-given': ({ what }) => `${what} must have at least one filled row; got none`,
+  'envelope-bad': ({ reason, points }) => `envelope must be at least 3 points in order round the limits; got ${points} ${envelopeReasons[reason]}`,
+  'no-weight': ({ total }) => `weights must add up to more than zero; got a total of ${rounded(total)}`,
+  'cycle-unknown': ({ identifier, cyclesInYear }) => `id must name a cycle of its year, which has ${cyclesInYear}; got "${identifier}"`,
+  'no-direction': () => 'latitude_2 and longitude_2 must be another point than the first, since a course to the same point has no direction; got the same point',
+};
+
+const wordCore = <Code extends CoreErrorCode>(error: CoreError<Code>): string => wordings[error.code](error.detail);
+
+/** Thrown to the host as is: its message is the sentence. */
+export class SheetError extends Error {}
+
+export const wrongSize = (first: string, firstRows: number, firstColumns: number, other: string, otherRows: number, otherColumns: number): string =>
+  `${other} must be a single cell or the same size as ${first} (${sizeInWords(firstRows, firstColumns)}); got ${sizeInWords(otherRows, otherColumns)}`;
+
+export const wrongCount = (fewest: number, most: number, got: number): string =>
+  `takes ${fewest === most ? fewest : `${fewest} to ${most}`} ${most === 1 ? 'argument' : 'arguments'}; got ${got}`;
+
+export const sentence = (functionName: string, body: string, place?: Place): string =>
+  `${functionName}: ${body}${place === undefined ? '' : ` (${placeInWords(place.row, place.column)})`}.`;
+
+/** Never expected; said plainly, so that nobody takes it for an answer. */
+export const ownMistake = (what: string): string => `could not answer, which is a mistake in the function itself (${what})`;
+
+/** An argument error, marked with the argument it belongs to. */
+export class NamedArgumentError extends Error {
+  readonly argument: string;
+  readonly error: ArgumentError;
+
+  constructor(argument: string, error: ArgumentError) {
+    super(argument);
+    this.argument = argument;
+    this.error = error;
+  }
+}
+
+/** The sentence for whatever was thrown while computing `functionName`. */
+export function wordError(functionName: string, thrown: unknown, place?: Place): string {
+  if (thrown instanceof NamedArgumentError) {
+    const { argument, error } = thrown;
+    const inside = error.row === undefined ? '' : ` (${placeInWords(error.row, error.column)} of ${argument})`;
+    return sentence(functionName, `${argument} must be ${error.mustBe}; got ${error.got}${inside}`, place);
+  }
+  if (thrown instanceof CoreError) return sentence(functionName, wordCore(thrown), place);
+  return sentence(functionName, ownMistake(thrown instanceof Error ? thrown.message : 'unknown'), place);
+}

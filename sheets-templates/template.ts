@@ -1,0 +1,76 @@
+// What a sheet is, as data. Three writers read it (Google, the local grid, xlsx), and the tests evaluate it.
+import type { FunctionName } from '../functions/registry/names.generated';
+import type { FormatName, StyleName } from './look';
+
+export type SheetKey = 'start' | 'trip' | 'balance' | 'tables';
+
+/** A value as a user would type it; a date is a calendar day in ISO form. */
+export type TemplateValue = number | string | boolean | { readonly date: string };
+
+export interface TemplateCell {
+  /** Counted from 1. */
+  readonly row: number;
+  readonly column: number;
+  readonly value?: TemplateValue;
+  /** Starts with =, arguments separated by commas; no decimal and no array literals; other sheets as 'Sheet name'!A1. */
+  readonly formula?: string;
+  readonly style: StyleName;
+  readonly format?: FormatName;
+  /** Where a number comes from, or why a verdict is what it is. */
+  readonly note?: string;
+  /** Clicking the cell goes to this sheet. */
+  readonly goesTo?: SheetKey;
+}
+
+export type Validation = { readonly range: string; readonly help: string } & (
+  | { readonly kind: 'list'; readonly choices: readonly string[] }
+  | { readonly kind: 'listFrom'; readonly source: string }
+  | { readonly kind: 'number'; readonly minimum: number; readonly maximum: number }
+  | { readonly kind: 'date' }
+);
+
+export interface ChartSeries {
+  readonly title: string;
+  /** One-column ranges of equal length, on the chart's own sheet. */
+  readonly x: string;
+  readonly y: string;
+  readonly drawn: 'line' | 'points';
+}
+
+export interface ScatterChart {
+  readonly title: string;
+  readonly description: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  /** Top left cell, and size in pixels. */
+  readonly row: number;
+  readonly column: number;
+  readonly width: number;
+  readonly height: number;
+  readonly series: readonly ChartSeries[];
+}
+
+export interface SheetTemplate {
+  readonly key: SheetKey;
+  readonly name: string;
+  readonly version: number;
+  /** Size of the grid. */
+  readonly rows: number;
+  readonly columns: number;
+  /** Pixels, one for each column. */
+  readonly columnWidths: readonly number[];
+  readonly frozenRows: number;
+  readonly cells: readonly TemplateCell[];
+  /** Ranges such as A1:F1, each shown as one cell. */
+  readonly merges: readonly string[];
+  readonly validations: readonly Validation[];
+  /** Ranges whose verdict words are tinted. */
+  readonly verdictRanges: readonly string[];
+  /** Names for the whole workbook. */
+  readonly names: readonly { readonly name: string; readonly range: string }[];
+  readonly charts: readonly ScatterChart[];
+  readonly print: { readonly landscape: boolean };
+}
+
+/** The text of a call in a formula; the name is checked against the registry by the compiler. */
+export const formulaCall = (name: FunctionName, ...given: readonly string[]): string => `${name}(${given.join(',')})`;
