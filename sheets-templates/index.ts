@@ -1,4 +1,8 @@
 // Every sheet, in the order in which they stand in the workbook.
+import { manualTablesSheet } from './manualTables';
+import { startSheet } from './start';
 import type { SheetTemplate } from './template';
+import { tripSheet } from './tripSheet';
+import { weightAndBalanceSheet } from './weightAndBalance';
 
-export const sheetTemplates: readonly SheetTemplate[] = [];
+export const sheetTemplates: readonly SheetTemplate[] = [startSheet, tripSheet, weightAndBalanceSheet, manualTablesSheet];

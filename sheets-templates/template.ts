@@ -59,6 +59,8 @@ export interface SheetTemplate {
   readonly columns: number;
   /** Pixels, one for each column. */
   readonly columnWidths: readonly number[];
+  /** Rows higher than the usual 21 pixels, by row number. */
+  readonly rowHeights: Readonly<Record<number, number>>;
   readonly frozenRows: number;
   readonly cells: readonly TemplateCell[];
   /** Ranges such as A1:F1, each shown as one cell. */
