@@ -15,24 +15,38 @@ export interface CoreErrorDetails {
   'table-outside': { readonly inputNumber: number; readonly header: string; readonly low: number; readonly high: number; readonly received: number };
   /** The table does not hold a grid point that the interpolation needs. */
   'table-missing-point': { readonly point: readonly GridCoordinate[] };
-  /** Two rows of the table give the same grid point. Rows count from 1, below the header. */
+  /** Two rows of the table give the same grid point. Rows are places as the table's owner sees them, the header being row 1. */
   'table-repeated-row': { readonly firstRow: number; readonly secondRow: number };
-  /** A cell of the table that the answer needs is not a number. */
-  'table-bad-cell': { readonly header: string; readonly row: number; readonly received: unknown };
+  /** A cell of the table that the answer needs is blank, or is a distance that is not above 0. */
+  'table-bad-cell': { readonly needed: 'number' | 'distance'; readonly header: string; readonly row: number; readonly received: unknown };
   /** The wanted column, or the number of input columns, does not fit the table's header. */
   'table-header-unknown': { readonly wanted: string; readonly headers: readonly string[] };
   /** The table's first columns must be the inputs; there are too few columns, or the header repeats or is blank. */
   'table-header-bad': { readonly reason: 'too-few-columns' | 'blank' | 'repeated' | 'wanted-is-input'; readonly headers: readonly string[]; readonly inputs: number };
+  /** Even the lowest value of the input that the table holds asks for more distance than there is; `least` is what it asks, factor included. */
+  'table-none-fits': { readonly header: string; readonly lowest: number; readonly least: number; readonly available: number };
+  /** A low value of the input needs more distance than there is and a higher one less, so no single limit exists. */
+  'table-not-rising': { readonly header: string; readonly low: number; readonly high: number; readonly lowDistance: number; readonly highDistance: number };
+  /** A correction that leaves nothing of the distance, or less. */
+  'correction-too-large': { readonly name: string; readonly percent: number };
   /** No row was given at all. */
   'nothing-given': { readonly what: string };
   /** A polygon that is not one closed area. */
   'envelope-bad': { readonly reason: 'too-few-points' | 'no-area' | 'self-crossing'; readonly points: number };
   /** Weights that add up to nothing have no centre of gravity. */
   'no-weight': { readonly total: number };
+  /** The compass point to hold on lies across the radial, so neither end of the radial's line is meant. */
+  'hold-side-off-radial': { readonly point: number; readonly radial: number };
+  /** So high the published holding limit is a Mach number, and no indicated airspeed can stand for it. */
+  'hold-limit-is-mach': { readonly highestFeet: number; readonly mach: number; readonly received: number };
   /** A cycle identifier that names no cycle, such as a fourteenth cycle in a year of thirteen. */
   'cycle-unknown': { readonly identifier: string; readonly cyclesInYear: number };
+  /** Two days in the wrong order; `earlier` and `later` are their core names, such as firstDay. */
+  'days-out-of-order': { readonly earlier: string; readonly later: string; readonly earlierDay: number; readonly laterDay: number };
   /** Two points so placed that the asked direction does not exist (the same point, or a pole). */
   'no-direction': { readonly reason: 'same-point' };
+  /** Wind against which no heading makes headway along the course. */
+  'wind-too-strong': { readonly windKnots: number; readonly trueAirspeedKnots: number; readonly headwindKnots: number; readonly crosswindKnots: number };
 }
 
 export type CoreErrorCode = keyof CoreErrorDetails;

@@ -16,12 +16,16 @@ const entries = {
   'phak': { issuer: 'FAA', title: "FAA-H-8083-25, Pilot's Handbook of Aeronautical Knowledge", edition: '25A and 25B' },
   'weight-balance-handbook': { issuer: 'FAA', title: 'FAA-H-8083-1, Weight and Balance Handbook', edition: '1B' },
   'aim': { issuer: 'FAA', title: 'Aeronautical Information Manual', edition: '20 April 2023' },
+  'safety-sense-7': { issuer: 'UK CAA', title: 'Safety Sense Leaflet 7, Aeroplane Performance', edition: '7c, January 2013' },
   'cfr-135-385': { issuer: 'FAA', title: '14 CFR 135.385, Large transport category airplanes: landing limitations at destination', edition: 'paragraph (b)' },
   'usn-p821': { issuer: 'US Navy', title: 'CNATRA P-821, Instrument Navigation', edition: 'figure 3-8' },
   'karney-2013': { issuer: 'C. F. F. Karney', title: 'Algorithms for geodesics, Journal of Geodesy 87', edition: '2013' },
   'terminal-procedures': { issuer: 'FAA', title: 'Terminal Procedures Publication, rate of climb and descent tables', edition: 'reprinted' },
+  'nasa-rp-1046': { issuer: 'NASA', title: 'Reference Publication 1046, Measurement of Aircraft Speed and Altitude (W. Gracey)', edition: '1980' },
   'alduchov-1996': { issuer: 'O. A. Alduchov, R. E. Eskridge', title: 'Improved Magnus form approximation of saturation vapor pressure, Journal of Applied Meteorology 35', edition: '1996' },
   'wmo-8': { issuer: 'WMO', title: 'No. 8, Guide to Instruments and Methods of Observation', edition: 'volume I, chapter 4' },
+  'ais-airac-2020': { issuer: 'Polish Air Navigation Services Agency, AIS', title: 'AIRAC publication dates', edition: '2020' },
+  'faa-cut-off-dates': { issuer: 'FAA', title: 'Aeronautical Data Team, cut-off dates', edition: '2023 to 2026' },
   'common-practice': { issuer: '', title: 'Common practice, no source', edition: '' },
 } as const satisfies Record<string, Source>;
 

@@ -1,4 +1,5 @@
 // The one place that makes sentences of errors. FUNCTION: argument must be (what, unit, range); got this (row 3).
+import { civilDateFromDayNumber, isoDate } from '../../core/civilDate';
 import { CoreError, type CoreErrorCode, type CoreErrorDetails, type GridCoordinate } from '../../core/errors';
 import type { ArgumentError } from './argumentError';
 import { inWords, sizeInWords } from './cellValues';
@@ -17,9 +18,15 @@ const rounded = (value: number): string => limitInWords(Number(value.toPrecision
 
 const pointInWords = (point: readonly GridCoordinate[]): string => point.map(({ header, value }) => `${header} ${rounded(value)}`).join(', ');
 
-function tableOutside({ inputNumber, header, low, high, received }: CoreErrorDetails['table-outside']): string {
+function tableOutside({ inputNumber, header, low, high, received }: CoreErrorDetails['table-outside'], input = `input_${inputNumber}`): string {
   const beyond = received < low ? `${rounded(low - received)} below` : `${rounded(received - high)} above`;
-  return `input_${inputNumber} must be ${rounded(low)} to ${rounded(high)}, the ${header} rows of the table; got ${rounded(received)}, ${beyond} the table, and nothing is extrapolated`;
+  const limits = low === high ? rounded(low) : `${rounded(low)} to ${rounded(high)}`;
+  return `${input} must be ${limits}, the "${header}" rows of the table; got ${rounded(received)}, ${beyond} the table, and nothing is extrapolated`;
+}
+
+function tableBadCell({ needed, header, row, received }: CoreErrorDetails['table-bad-cell']): string {
+  const what = needed === 'number' ? 'a number' : 'a distance of more than 0';
+  return `table must hold ${what} in column "${header}"; got ${inWords(received)} (row ${row} of table)`;
 }
 
 const unitSuffixes: readonly (readonly [RegExp, string])[] = [
@@ -44,29 +51,51 @@ const headerReasons: Record<CoreErrorDetails['table-header-bad']['reason'], stri
 };
 
 const envelopeReasons: Record<CoreErrorDetails['envelope-bad']['reason'], string> = {
-  'too-few-points': 'points do not make an area',
+  'too-few-points': 'points, which do not make an area',
   'no-area': 'points that lie on one line',
   'self-crossing': 'points whose outline crosses itself, so they are out of order',
 };
 
+const alongInWords = (headwindKnots: number): string => `${rounded(Math.abs(headwindKnots))} ${headwindKnots < 0 ? 'from behind' : 'ahead'}`;
+
 const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Code]) => string } = {
   'outside-range': ({ quantity, unit, low, high, received }) =>
     `${publicName(quantity)} must be ${rounded(low)} to ${rounded(high)} ${unit}; got ${rounded(received)}`,
-  'table-outside': tableOutside,
+  'table-outside': (detail) => tableOutside(detail),
   'table-missing-point': ({ point }) => `table must hold a whole grid; got no row for ${pointInWords(point)}`,
-  'table-repeated-row': ({ firstRow, secondRow }) => `table must give each grid point once; got it in row ${firstRow} and again in row ${secondRow}`,
-  'table-bad-cell': ({ header, row, received }) => `table must hold a number in column "${header}"; got ${inWords(received)} (row ${row})`,
+  'table-repeated-row': ({ firstRow, secondRow }) => `table must give each grid point once; got it in row ${firstRow} and again in row ${secondRow} of table`,
+  'table-bad-cell': tableBadCell,
   'table-header-unknown': ({ wanted, headers }) => `wanted must be one of the table's headers ${headers.map((header) => `"${header}"`).join(', ')}; got "${wanted}"`,
   'table-header-bad': ({ reason, headers, inputs }) =>
     `table must have ${inputs} input ${inputs === 1 ? 'column' : 'columns'} first, then columns of answers; got a header that ${headerReasons[reason]} (${headers.map((header) => `"${header}"`).join(', ')})`,
+  'table-none-fits': ({ header, lowest, least, available }) =>
+    `available must be at least ${rounded(least)}, the factored distance of the lowest "${header}" row, ${rounded(lowest)}; got ${rounded(available)}`,
+  'table-not-rising': ({ header, low, high, lowDistance, highDistance }) =>
+    `table must give distances that rise with "${header}", or no single limit exists; got ${rounded(lowDistance)} at ${rounded(low)} and ${rounded(highDistance)} at ${rounded(high)}`,
+  'correction-too-large': ({ name, percent }) => `corrections must leave some of the distance; got ${rounded(percent)} percent from "${name}"`,
   'nothing-given': ({ what }) => `${what} must have at least one filled row; got none`,
   'envelope-bad': ({ reason, points }) => `envelope must be at least 3 points in order round the limits; got ${points} ${envelopeReasons[reason]}`,
+  'hold-side-off-radial': ({ point, radial }) =>
+    `where must name a compass point within 45 degrees of the radial or its reciprocal; got ${rounded(point)} degrees on the ${rounded(radial)} radial`,
+  'hold-limit-is-mach': ({ highestFeet, mach, received }) =>
+    `altitude_ft must be ${rounded(highestFeet)} feet or less under these rules, since above it the limit is Mach ${mach} and not an indicated airspeed; got ${rounded(received)}`,
   'no-weight': ({ total }) => `weights must add up to more than zero; got a total of ${rounded(total)}`,
   'cycle-unknown': ({ identifier, cyclesInYear }) => `id must name a cycle of its year, which has ${cyclesInYear}; got "${identifier}"`,
+  'days-out-of-order': ({ earlier, later, earlierDay, laterDay }) =>
+    `${publicName(later)} must be on or after ${publicName(earlier)} (${isoDate(civilDateFromDayNumber(earlierDay))}); got ${isoDate(civilDateFromDayNumber(laterDay))}`,
   'no-direction': () => 'latitude_2 and longitude_2 must be another point than the first, since a course to the same point has no direction; got the same point',
+  'wind-too-strong': ({ windKnots, trueAirspeedKnots, headwindKnots, crosswindKnots }) =>
+    `wind_kt must leave some headway along the course at a true airspeed of ${rounded(trueAirspeedKnots)} knots; got ${rounded(windKnots)}, which is ${alongInWords(headwindKnots)} and ${rounded(Math.abs(crosswindKnots))} across`,
 };
 
 const wordCore = <Code extends CoreErrorCode>(error: CoreError<Code>): string => wordings[error.code](error.detail);
+
+/** Why an aircraft table has no answer, the inputs going by these names; for a brief, which shows it as a reason. */
+export function tableReason(error: CoreError, inputNames: readonly string[]): string {
+  if (error.code !== 'table-outside') return wordCore(error);
+  const detail = error.detail as CoreErrorDetails['table-outside'];
+  return tableOutside(detail, inputNames[detail.inputNumber - 1]);
+}
 
 /** Thrown to the host as is: its message is the sentence. */
 export class SheetError extends Error {}
