@@ -1,0 +1,58 @@
+// Turns the declarations of the registry into functions of the grid's engine, the same in Node and in the browser.
+// The engine module comes in as an argument: Node must load it with require, the page bundles it.
+import type * as EngineNamespace from '@univerjs/engine-formula';
+import type { FunctionDeclaration } from '../../../functions/registry/declaration';
+import { evaluate } from '../../../functions/registry/evaluate';
+import { utcDateHost } from '../../../functions/registry/utcDateHost';
+import { argumentOf, resultOf, type EngineModule } from './engineValues';
+import type { CellPlace, SentenceBook } from './sentenceBook';
+
+type FunctionClass = new (name: string) => EngineNamespace.BaseFunction;
+export type EngineFunction = [FunctionClass, string];
+
+/** What a call that throws shows in its cell; IFERROR catches it. */
+const errorOfThrow = '#ERROR!' as EngineNamespace.ErrorType.ERROR;
+
+const placeOf = ({ unitId, subUnitId, row, column }: EngineNamespace.BaseFunction): CellPlace => ({
+  workbook: unitId ?? '',
+  sheet: subUnitId ?? '',
+  row,
+  column,
+});
+
+function functionClass(engine: EngineModule, declaration: FunctionDeclaration, book: SentenceBook): FunctionClass {
+  return class extends engine.BaseFunction {
+    // The registry words a wrong count of arguments itself, so the engine must not refuse the call first.
+    override minParams = 0;
+    override maxParams = 255;
+
+    override calculate(...given: EngineNamespace.BaseValueObject[]): EngineNamespace.BaseValueObject {
+      try {
+        const answer = resultOf(engine, evaluate(declaration, given.map(argumentOf), utcDateHost));
+        book.succeeded(placeOf(this), declaration.name);
+        return answer;
+      } catch (thrown) {
+        book.failed(placeOf(this), declaration.name, thrown instanceof Error ? thrown.message : String(thrown));
+        return engine.ErrorValueObject.create(errorOfThrow);
+      }
+    }
+  };
+}
+
+/** Google Sheets needs ARRAYFORMULA where this engine spills by itself, so here it hands its argument through. */
+function arrayFormulaClass(engine: EngineModule): FunctionClass {
+  return class extends engine.BaseFunction {
+    override minParams = 1;
+    override maxParams = 1;
+
+    override calculate(only: EngineNamespace.BaseValueObject): EngineNamespace.BaseValueObject {
+      return only;
+    }
+  };
+}
+
+/** Everything the engine must know beyond its built-in functions. */
+export function engineFunctions(engine: EngineModule, registry: readonly FunctionDeclaration[], book: SentenceBook): EngineFunction[] {
+  const declared = registry.map((declaration): EngineFunction => [functionClass(engine, declaration, book), declaration.name]);
+  return [...declared, [arrayFormulaClass(engine), 'ARRAYFORMULA']];
+}

@@ -1,0 +1,13 @@
+// Spreadsheet serial numbers and the dates they stand for. Serials carry no zone, so the wall clock is read as UTC.
+
+const millisecondsPerDay = 86_400_000;
+/** Serial number of 1 January 1970, counted from day 0, 30 December 1899. */
+const serialOfUnixEpoch = 25_569;
+
+export const dateFromSerial = (serial: number): Date => new Date(Math.round((serial - serialOfUnixEpoch) * millisecondsPerDay));
+
+export const serialFromDate = (date: Date): number => date.getTime() / millisecondsPerDay + serialOfUnixEpoch;
+
+export const serialFromIso = (iso: string): number => serialFromDate(new Date(`${iso}T00:00:00Z`));
+
+export const isoFromSerial = (serial: number): string => dateFromSerial(serial).toISOString().slice(0, 10);

@@ -1,0 +1,76 @@
+// Makes the engine's workbook data from the templates: values, formulas, formats, widths, merges, frozen rows. What the
+// engine keeps for its plugins (names, tints, choices, notes, charts) is in workbookResources.ts.
+import type { ICellData, IWorkbookData, IWorksheetData, LocaleType, CellValueType } from '@univerjs/core';
+import type { SheetTemplate, TemplateCell, TemplateValue } from '../../../sheets-templates/template';
+import { rangeFromA1 } from './a1';
+import { styleKey, usedStyles } from './cellStyles';
+import { serialFromIso } from './serialDates';
+import { plainRowHeight, sheetIdOf, workbookId } from './workbookIds';
+import { workbookResources } from './workbookResources';
+
+const text: CellValueType.STRING = 1;
+const number: CellValueType.NUMBER = 2;
+const boolean: CellValueType.BOOLEAN = 3;
+
+/** A value as a cell holds it. Without the type, number formats and tints would not take. */
+export function cellContent(value: TemplateValue): ICellData {
+  if (typeof value === 'string') return value.startsWith('=') ? { f: value } : { v: value, t: text };
+  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: boolean };
+  return typeof value === 'number' ? { v: value, t: number } : { v: serialFromIso(value.date), t: number };
+}
+
+function cellData(cell: TemplateCell): ICellData {
+  const style = styleKey(cell);
+  if (cell.formula !== undefined) return { f: cell.formula, s: style };
+  return cell.value === undefined ? { s: style } : { ...cellContent(cell.value), s: style };
+}
+
+function allCells(template: SheetTemplate): Record<number, Record<number, ICellData>> {
+  const matrix: Record<number, Record<number, ICellData>> = {};
+  const put = (row: number, column: number, data: ICellData): void => {
+    matrix[row] = { ...matrix[row], [column]: data };
+  };
+  for (const cell of template.cells) put(cell.row - 1, cell.column - 1, cellData(cell));
+  for (const reference of template.merges) {
+    const { startRow, startColumn, endRow, endColumn } = rangeFromA1(reference);
+    // A border goes round the merged cell only if each cell under it has the style.
+    const style = matrix[startRow]?.[startColumn]?.s;
+    for (let row = startRow; row <= endRow; row += 1) {
+      for (let column = startColumn; column <= endColumn; column += 1) {
+        if (style !== undefined && (row !== startRow || column !== startColumn)) put(row, column, { s: style });
+      }
+    }
+  }
+  return matrix;
+}
+
+function worksheetData(template: SheetTemplate): Partial<IWorksheetData> {
+  const { frozenRows } = template;
+  return {
+    id: sheetIdOf(template.key),
+    name: template.name,
+    rowCount: template.rows,
+    columnCount: template.columns,
+    cellData: allCells(template),
+    columnData: Object.fromEntries(template.columnWidths.map((w, column) => [column, { w }])),
+    defaultRowHeight: plainRowHeight,
+    rowData: Object.fromEntries(Object.entries(template.rowHeights).map(([row, h]) => [Number(row) - 1, { h, ia: 0 }])),
+    mergeData: template.merges.map((reference) => rangeFromA1(reference)),
+    freeze: frozenRows === 0 ? { xSplit: 0, ySplit: 0, startRow: -1, startColumn: -1 } : { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 },
+    showGridlines: 0,
+  };
+}
+
+/** The whole workbook as the engine loads it, nothing calculated yet. */
+export function workbookData(templates: readonly SheetTemplate[]): IWorkbookData {
+  return {
+    id: workbookId,
+    name: 'Rampwright',
+    appVersion: '0.25.1',
+    locale: 'enUS' as LocaleType,
+    styles: usedStyles(templates),
+    sheetOrder: templates.map(({ key }) => sheetIdOf(key)),
+    sheets: Object.fromEntries(templates.map((template) => [sheetIdOf(template.key), worksheetData(template)])),
+    resources: workbookResources(templates),
+  };
+}

@@ -1,0 +1,9 @@
+// What the engine's data must agree on: identifiers of the workbook, its sheets and its charts, and the usual row.
+import type { SheetKey } from '../../../sheets-templates/template';
+
+export const workbookId = 'rampwright';
+export const sheetIdOf = (key: SheetKey): string => `sheet-${key}`;
+/** Name under which the page draws a chart over the grid. */
+export const chartComponent = 'rampwright-chart';
+/** Pixels; the templates name the rows that are higher. */
+export const plainRowHeight = 21;

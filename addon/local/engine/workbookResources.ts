@@ -1,0 +1,117 @@
+// What the engine keeps beside the cells: names, verdict tints, choices and limits of inputs, notes, charts. Each is a
+// JSON text under the name of the engine's plugin.
+import { verdictTints } from '../../../sheets-templates/look';
+import type { ScatterChart, SheetTemplate, Validation } from '../../../sheets-templates/template';
+import { a1FromRange, quoteSheetName, rangeFromA1 } from './a1';
+import { chartPlace } from './chartPlace';
+import { serialFromIso } from './serialDates';
+import { chartComponent, sheetIdOf, workbookId } from './workbookIds';
+
+interface Resource {
+  readonly name: string;
+  readonly data: string;
+}
+
+const absolute = (template: SheetTemplate, reference: string): string => `${quoteSheetName(template.name)}!${a1FromRange(rangeFromA1(reference), '$')}`;
+
+const bySheet = <Value>(templates: readonly SheetTemplate[], make: (template: SheetTemplate) => Value): Record<string, Value> =>
+  Object.fromEntries(templates.map((template) => [sheetIdOf(template.key), make(template)]));
+
+/** The name that a chart's column of numbers goes by, so that it follows the cells when rows are put in or taken out. */
+const seriesName = (template: SheetTemplate, chart: number, series: number, axis: 'x' | 'y'): string => `chart_${template.key}_${chart + 1}_${axis}${series + 1}`;
+
+function names(templates: readonly SheetTemplate[]): object {
+  const entry = (name: string, formulaOrRefString: string, hidden: boolean) => [name, { id: name, name, formulaOrRefString, localSheetId: 'AllDefaultWorkbook', hidden }] as const;
+  const own = templates.flatMap((template) => template.names.map(({ name, range }) => entry(name, absolute(template, range), false)));
+  const charted = templates.flatMap((template) =>
+    template.charts.flatMap((chart, c) =>
+      chart.series.flatMap((series, s) => (['x', 'y'] as const).map((axis) => entry(seriesName(template, c, s, axis), absolute(template, series[axis]), true))),
+    ),
+  );
+  return Object.fromEntries([...own, ...charted]);
+}
+
+/** A word and its tint; the word itself is always in the cell. */
+function tints(template: SheetTemplate): object[] {
+  return template.verdictRanges.flatMap((reference, index) =>
+    Object.entries(verdictTints).map(([word, rgb]) => ({
+      cfId: `verdict-${index}-${word}`,
+      ranges: [rangeFromA1(reference)],
+      stopIfTrue: false,
+      rule: { type: 'highlightCell', subType: 'text', operator: 'equal', value: word, style: { bg: { rgb } } },
+    })),
+  );
+}
+
+const earliestDate = serialFromIso('1950-01-01');
+const latestDate = serialFromIso('2100-12-31');
+
+function limits(validation: Validation): object {
+  switch (validation.kind) {
+    case 'list':
+      return { type: 'list', formula1: validation.choices.join(',') };
+    case 'listFrom':
+      return { type: 'list', formula1: `=${validation.source}` };
+    case 'number':
+      return { type: 'decimal', operator: 'between', formula1: String(validation.minimum), formula2: String(validation.maximum) };
+    case 'date':
+      return { type: 'date', operator: 'between', formula1: String(earliestDate), formula2: String(latestDate) };
+  }
+}
+
+/** Refuses what does not fit (error style 1) and says what would. */
+function validations(template: SheetTemplate): object[] {
+  return template.validations.map((validation, index) => ({
+    uid: `${template.key}-input-${index}`,
+    ranges: [rangeFromA1(validation.range)],
+    allowBlank: true,
+    errorStyle: 1,
+    showErrorMessage: true,
+    error: validation.help,
+    ...limits(validation),
+  }));
+}
+
+function notes(template: SheetTemplate): object {
+  const rows: Record<number, Record<number, object>> = {};
+  for (const { row, column, note } of template.cells) {
+    if (note === undefined) continue;
+    const height = 40 + 16 * Math.ceil(note.length / 30);
+    rows[row - 1] = { ...rows[row - 1], [column - 1]: { id: `${template.key}-${row}-${column}`, row: row - 1, col: column - 1, width: 220, height, note } };
+  }
+  return rows;
+}
+
+function chart(template: SheetTemplate, description: ScatterChart, index: number): object {
+  const subUnitId = sheetIdOf(template.key);
+  const place = chartPlace(template, description);
+  const series = description.series.map(({ title, drawn }, s) => ({ title, drawn, x: seriesName(template, index, s, 'x'), y: seriesName(template, index, s, 'y') }));
+  const { title, xTitle, yTitle } = description;
+  return {
+    unitId: workbookId,
+    subUnitId,
+    drawingId: `chart-${template.key}-${index + 1}`,
+    drawingType: 8,
+    componentKey: chartComponent,
+    allowTransform: false,
+    ...place,
+    data: { title, description: description.description, xTitle, yTitle, series },
+  };
+}
+
+function charts(template: SheetTemplate): object {
+  const drawn = template.charts.map((description, index) => [`chart-${template.key}-${index + 1}`, chart(template, description, index)] as const);
+  return { data: Object.fromEntries(drawn), order: drawn.map(([id]) => id) };
+}
+
+export function workbookResources(templates: readonly SheetTemplate[]): Resource[] {
+  const resource = (name: string, data: object): Resource => ({ name, data: JSON.stringify(data) });
+  const charted = templates.filter((template) => template.charts.length > 0);
+  return [
+    resource('SHEET_DEFINED_NAME_PLUGIN', names(templates)),
+    resource('SHEET_CONDITIONAL_FORMATTING_PLUGIN', bySheet(templates, tints)),
+    resource('SHEET_DATA_VALIDATION_PLUGIN', bySheet(templates, validations)),
+    resource('SHEET_NOTE_PLUGIN', bySheet(templates, notes)),
+    resource('SHEET_DRAWING_PLUGIN', bySheet(charted, charts)),
+  ];
+}

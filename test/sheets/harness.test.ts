@@ -1,0 +1,88 @@
+// The headless workbook with a tiny sheet: what crosses between the engine and the registry, and how errors are kept.
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
+import { isDatePattern } from '../../addon/local/engine/engineValues';
+import { isoFromSerial, serialFromIso } from '../../addon/local/engine/serialDates';
+import { tinyTemplate } from '../support/tinyTemplate';
+
+const sheet = tinyTemplate.name;
+const warm = 'ISA_TEMPERATURE: pressure_altitude_ft must be -5,000 to 65,617 feet; got "warm"';
+
+describe('the headless workbook', () => {
+  let workbook: HeadlessWorkbook;
+  beforeAll(async () => {
+    workbook = await openHeadless([tinyTemplate]);
+  });
+  afterAll(() => workbook.dispose());
+  const value = (cell: string) => workbook.value(sheet, cell);
+
+  it('reads values as they were typed', () => {
+    expect(value('B2')).toBe(5000);
+    expect(value('B7')).toBe('0101');
+    expect(value('B8')).toBe(true);
+    expect(isoFromSerial(Number(value('B6')))).toBe('2026-01-22');
+    expect(value('H60')).toBe('');
+  });
+
+  it('spills a mapped column, blank where the row is blank, the sentence where it is bad', () => {
+    expect(workbook.values(sheet, 'B10:B13').flat()).toEqual([15, expect.closeTo(-4.812, 3), '', `${warm} (row 4).`]);
+  });
+
+  it('gives a blank for a blank cell, and takes an omitted argument as left out', () => {
+    expect(value('B17')).toBe('');
+    expect(value('B18')).toBe(0);
+  });
+
+  it('shows #ERROR! for a call that throws and remembers why; IFERROR catches it', () => {
+    expect(value('B15')).toBe('#ERROR!');
+    expect(workbook.sentences(sheet, 'B15')).toEqual([`${warm}.`]);
+    expect(value('B16')).toBe('caught');
+    expect(workbook.sentences(sheet, 'B4')).toEqual([]);
+  });
+
+  it('keeps the sentence of the first of two calls in one cell, though the second succeeds', () => {
+    expect(workbook.sentences(sheet, 'B25')).toEqual([`${warm}.`]);
+  });
+
+  it('words a wrong count of arguments and an error handed on', () => {
+    expect(workbook.sentences(sheet, 'B19')).toEqual(['ISA_TEMPERATURE: takes 1 argument; got 2.']);
+    expect(workbook.sentences(sheet, 'B24')[0]).toContain('got "#DIV/0!"');
+  });
+
+  it('knows names, and hands ARRAYFORMULA through', () => {
+    expect(value('B23')).toBeCloseTo(5.094, 3);
+    expect(workbook.named('level')).toEqual([[5000]]);
+    expect(workbook.named('temperatures').length).toBe(4);
+    expect(workbook.values(sheet, 'B20:B21').flat()).toEqual([0, 20000]);
+  });
+
+  it('tells a text identifier from a number, dates from numbers', async () => {
+    await workbook.set(sheet, { E2: '=CYCLE_ID(B6)', E3: '=ISTEXT(E2)', E4: '=CYCLE_LIST(B6,2)', E7: '=CYCLE_NEXT(E4)', E8: '=CYCLE_DATE(B7)' });
+    expect(value('E2')).toBe('2601');
+    expect(value('E3')).toBe(true);
+    expect(isoFromSerial(Number(value('E4')))).toBe('2026-01-22');
+    expect(value('F4')).toBe('2601');
+    expect(isoFromSerial(Number(value('E7')))).toBe('2026-02-19');
+    expect(isoFromSerial(Number(value('E8')))).toBe('2001-01-25');
+  });
+
+  it('recalculates after an edit, and forgets the sentence of a call that now succeeds', async () => {
+    await workbook.set(sheet, { A13: 36089, B2: 0 });
+    expect(value('B4')).toBeCloseTo(0, 6);
+    expect(value('B5')).toBe('OK');
+    expect(value('B13')).toBeCloseTo(-56.4995, 3);
+    expect(workbook.sentences(sheet, 'B15')).toEqual([]);
+  });
+
+  it('names a sheet, a cell or a name that is not there', () => {
+    expect(() => workbook.value('No sheet', 'A1')).toThrow('no sheet "No sheet"');
+    expect(() => value('A0')).toThrow('not a cell reference');
+    expect(() => workbook.named('nothing')).toThrow('no name "nothing"');
+  });
+});
+
+describe('number formats', () => {
+  it.each(['yyyy-mm-dd', 'd mmm yy', 'hh:mm', '[h]:mm', '[$-409]d/m/yyyy'])('%s shows a date or time', (pattern) => expect(isDatePattern(pattern)).toBe(true));
+  it.each(['General', '', '#,##0', '0.0%', '0 "days"', '0\\d', '[Red]0', '@'])('%s shows no date', (pattern) => expect(isDatePattern(pattern)).toBe(false));
+  it('counts days from 30 December 1899', () => expect(serialFromIso('1900-01-01')).toBe(2));
+});
