@@ -26,6 +26,8 @@ const entries = {
   'wmo-8': { issuer: 'WMO', title: 'No. 8, Guide to Instruments and Methods of Observation', edition: 'volume I, chapter 4' },
   'ais-airac-2020': { issuer: 'Polish Air Navigation Services Agency, AIS', title: 'AIRAC publication dates', edition: '2020' },
   'faa-cut-off-dates': { issuer: 'FAA', title: 'Aeronautical Data Team, cut-off dates', edition: '2023 to 2026' },
+  'shimrat-1962': { issuer: 'M. Shimrat', title: 'Algorithm 112: position of point relative to polygon, Communications of the ACM 5', edition: '1962' },
+  'cormen-algorithms': { issuer: 'T. H. Cormen, C. E. Leiserson, R. L. Rivest, C. Stein', title: 'Introduction to Algorithms', edition: 'third edition, 2009' },
   'common-practice': { issuer: '', title: 'Common practice, no source', edition: '' },
 } as const satisfies Record<string, Source>;
 

@@ -2,6 +2,7 @@
 import type { FunctionDeclaration } from './declaration';
 import { TRUE_AIRSPEED } from '../airspeed';
 import { PRESSURE_ALTITUDE, DENSITY_ALTITUDE, ISA_TEMPERATURE } from '../atmosphere';
+import { BALANCE_TOTAL, BALANCE_CG, BALANCE_MAC, BALANCE_CHECK } from '../balance';
 import { CLIMB_RATE_NEEDED } from '../climb';
 import { CYCLE_STATUS, CYCLE_COVERS } from '../cycleCards';
 import { CYCLE_NEXT, CYCLE_CURRENT, CYCLE_ID, CYCLE_DATE, CYCLE_LIST } from '../cycles';
@@ -13,6 +14,10 @@ import { WIND_COMPONENTS } from '../wind';
 
 /** Every sheet function, by name. */
 export const registry: readonly FunctionDeclaration[] = [
+  BALANCE_CG,
+  BALANCE_CHECK,
+  BALANCE_MAC,
+  BALANCE_TOTAL,
   CLIMB_RATE_NEEDED,
   COURSE_LEG,
   CYCLE_COVERS,
