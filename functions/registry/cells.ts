@@ -7,7 +7,8 @@ import { NamedArgumentError, ownMistake, SheetError, sentence } from './wordErro
 
 /** One value of one argument: its default where it may be left out, else what its reader makes of it. */
 export function readValue(name: string, parameter: Parameter<unknown>, raw: CellValue, dates: DateHost): unknown {
-  if (parameter.optional !== undefined && isBlank(raw)) return parameter.optional.value;
+  const { optional } = parameter;
+  if (optional !== undefined && (optional.blankIsMistake === true ? raw === undefined : isBlank(raw))) return optional.value;
   try {
     return parameter.read(raw, dates);
   } catch (thrown) {

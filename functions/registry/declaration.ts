@@ -21,8 +21,8 @@ export interface Parameter<Value> {
   /** Ends the sentence "<argument> must be ...": what, unit and range. */
   readonly mustBe: string;
   readonly help: string;
-  /** Left out or blank: this value, told to people in these words. */
-  readonly optional: { readonly value: Value; readonly words: string } | undefined;
+  /** Left out or blank: this value, told to people in these words. Where a blank cell is a mistake it must be left out altogether. */
+  readonly optional: { readonly value: Value; readonly words: string; readonly blankIsMistake?: true } | undefined;
   /** For a cell or a column, one cell; for a table, the whole range. Throws ArgumentError. */
   readonly read: (raw: CellValue, dates: DateHost) => Value;
 }

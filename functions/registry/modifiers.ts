@@ -1,4 +1,5 @@
 // What can be said of any parameter: that it may be left out, and that a whole column of it folds into one answer.
+import { ArgumentError } from './argumentError';
 import { isBlank } from './cellValues';
 import type { Parameter } from './declaration';
 
@@ -12,6 +13,11 @@ export function optional<P extends Parameter<unknown>, Default>(
   return { ...parameter, optional: { value, words }, read: parameter.read as Parameter<Value>['read'] };
 }
 
+/** May be left out of the call, but a blank cell given for it is a mistake: the answer would be that of another question. */
+export function mayBeLeftOut<Value>(parameter: Parameter<Value> & { readonly shape: 'cell' }, words: string): Parameter<Value | undefined> & { readonly shape: 'cell' } {
+  return { ...parameter, shape: 'cell', optional: { value: undefined, words, blankIsMistake: true }, read: parameter.read };
+}
+
 /** A whole column of the same thing. */
 export function column<P extends Parameter<unknown> & { readonly shape: 'cell' }>(parameter: P): Omit<P, 'shape'> & { readonly shape: 'column' } {
   return { ...parameter, shape: 'column' };
@@ -22,4 +28,19 @@ export function blankMeansUndefined<Value>(
   parameter: Parameter<Value> & { readonly shape: 'cell' },
 ): Parameter<Value | undefined> & { readonly shape: 'cell' } {
   return { ...parameter, shape: 'cell', optional: undefined, read: (raw, dates) => (isBlank(raw) ? undefined : parameter.read(raw, dates)) };
+}
+
+/** Whatever cannot be read (a blank, an error, the wrong thing) is simply not known here, and stops nothing else. */
+export function unreadableMeansUndefined<Value>(
+  parameter: Parameter<Value> & { readonly shape: 'cell' },
+): Parameter<Value | undefined> & { readonly shape: 'cell' } {
+  const read: Parameter<Value | undefined>['read'] = (raw, dates) => {
+    try {
+      return parameter.read(raw, dates);
+    } catch (thrown) {
+      if (thrown instanceof ArgumentError) return undefined;
+      throw thrown;
+    }
+  };
+  return { ...parameter, shape: 'cell', optional: undefined, read };
 }
