@@ -21,6 +21,7 @@ export function cellContent(value: TemplateValue): ICellData {
 
 function cellData(cell: TemplateCell): ICellData {
   const style = styleKey(cell);
+  if (cell.goesTo !== undefined) return { ...(cell.value !== undefined && cellContent(cell.value)), s: style, custom: { goesTo: sheetIdOf(cell.goesTo) } };
   if (cell.formula !== undefined) return { f: cell.formula, s: style };
   return cell.value === undefined ? { s: style } : { ...cellContent(cell.value), s: style };
 }

@@ -1,7 +1,7 @@
 // What the engine keeps beside the cells: names, verdict tints, choices and limits of inputs, notes, charts. Each is a
 // JSON text under the name of the engine's plugin.
 import { verdictTints } from '../../../sheets-templates/look';
-import type { ScatterChart, SheetTemplate, Validation } from '../../../sheets-templates/template';
+import type { ChartSeries, ScatterChart, SheetTemplate, Validation } from '../../../sheets-templates/template';
 import { a1FromRange, quoteSheetName, rangeFromA1 } from './a1';
 import { chartPlace } from './chartPlace';
 import { serialFromIso } from './serialDates';
@@ -10,6 +10,17 @@ import { chartComponent, sheetIdOf, workbookId } from './workbookIds';
 interface Resource {
   readonly name: string;
   readonly data: string;
+}
+
+/** A chart as the workbook keeps it; each series names its two columns. */
+export interface ChartRecord {
+  readonly title: string;
+  readonly description: string;
+  readonly xTitle: string;
+  readonly yTitle: string;
+  readonly width: number;
+  readonly height: number;
+  readonly series: readonly ChartSeries[];
 }
 
 const absolute = (template: SheetTemplate, reference: string): string => `${quoteSheetName(template.name)}!${a1FromRange(rangeFromA1(reference), '$')}`;
@@ -85,8 +96,9 @@ function notes(template: SheetTemplate): object {
 function chart(template: SheetTemplate, description: ScatterChart, index: number): object {
   const subUnitId = sheetIdOf(template.key);
   const place = chartPlace(template, description);
-  const series = description.series.map(({ title, drawn }, s) => ({ title, drawn, x: seriesName(template, index, s, 'x'), y: seriesName(template, index, s, 'y') }));
-  const { title, xTitle, yTitle } = description;
+  const { title, xTitle, yTitle, width, height } = description;
+  const series = description.series.map((one, s) => ({ title: one.title, drawn: one.drawn, x: seriesName(template, index, s, 'x'), y: seriesName(template, index, s, 'y') }));
+  const data: ChartRecord = { title, description: description.description, xTitle, yTitle, width, height, series };
   return {
     unitId: workbookId,
     subUnitId,
@@ -95,7 +107,7 @@ function chart(template: SheetTemplate, description: ScatterChart, index: number
     componentKey: chartComponent,
     allowTransform: false,
     ...place,
-    data: { title, description: description.description, xTitle, yTitle, series },
+    data,
   };
 }
 

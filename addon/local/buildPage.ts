@@ -1,0 +1,46 @@
+// Builds the page into build/local, unless it was built from the very same sources already.
+import { build } from 'esbuild';
+import { createHash } from 'node:crypto';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+const sourceFolders = ['core', 'functions', 'sheets-templates', 'addon/local', 'addon/panel', 'addon/build'];
+
+function fingerprint(root: string): string {
+  const hash = createHash('sha256');
+  const files = sourceFolders.flatMap((folder) => (existsSync(join(root, folder)) ? readdirSync(join(root, folder), { recursive: true, withFileTypes: true }) : []));
+  const paths = files.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
+  for (const path of [...paths.sort(), join(root, 'package-lock.json')]) hash.update(path).update(readFileSync(path));
+  return hash.digest('hex');
+}
+
+async function bundle(root: string, folder: string): Promise<void> {
+  const page = join(root, 'addon/local/page');
+  await build({
+    entryPoints: { main: join(page, 'main.ts') },
+    outdir: folder,
+    bundle: true,
+    minify: true,
+    splitting: true,
+    format: 'esm',
+    target: 'es2022',
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
+    define: { 'process.env.NODE_ENV': '"production"' },
+    logLevel: 'warning',
+  });
+  copyFileSync(join(page, 'index.html'), join(folder, 'index.html'));
+}
+
+/** The folder of the built page, and whether it had to be built. */
+export async function buildPage(root: string): Promise<{ readonly folder: string; readonly built: boolean }> {
+  const folder = join(root, 'build/local');
+  const mark = join(folder, 'sources.sha256');
+  const sources = fingerprint(root);
+  if (existsSync(mark) && readFileSync(mark, 'utf8') === sources) return { folder, built: false };
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  await bundle(root, folder);
+  writeFileSync(mark, sources);
+  return { folder, built: true };
+}

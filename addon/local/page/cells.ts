@@ -1,0 +1,27 @@
+// Reads cells of the grid as values: the grid itself hands out the formatted text, and nothing for a spilled cell.
+import type { ICellData } from '@univerjs/core';
+import { InterceptCellContentPriority, INTERCEPTOR_POINT } from '@univerjs/sheets';
+import { rangeFromA1, splitSheetReference } from '../engine/a1';
+import type { Workbook } from './grid';
+
+export type Worksheet = NonNullable<ReturnType<Workbook['getSheetByName']>>;
+
+/** A cell without its number format. */
+export function contentAt(sheet: Worksheet, row: number, column: number): ICellData {
+  const unformatted = ({ priority }: { readonly priority?: number }): boolean => priority !== InterceptCellContentPriority.NUMFMT;
+  return sheet.getSheet().getCellWithFilteredInterceptors(row, column, String(INTERCEPTOR_POINT.CELL_CONTENT), unformatted) ?? {};
+}
+
+/** The numbers of the column behind a name of the workbook; undefined where a cell holds no number or the name is gone. */
+export function numbersNamed(workbook: Workbook, name: string): (number | undefined)[] {
+  const reference = workbook.getDefinedName(name)?.getFormulaOrRefString();
+  if (reference === undefined || reference.includes('#REF!')) return [];
+  const { sheet: sheetName, range } = splitSheetReference(reference);
+  const sheet = workbook.getSheetByName(sheetName);
+  if (sheet === null) return [];
+  const { startRow, endRow, startColumn } = rangeFromA1(range);
+  return Array.from({ length: endRow - startRow + 1 }, (_, index) => {
+    const { v } = contentAt(sheet, startRow + index, startColumn);
+    return typeof v === 'number' && Number.isFinite(v) ? v : undefined;
+  });
+}

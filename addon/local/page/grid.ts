@@ -1,0 +1,65 @@
+// Starts the spreadsheet grid in the page: the engine's open presets, our functions registered, the workbook loaded.
+import { LocaleType, LogLevel, mergeLocales, Univer, type IWorkbookData, type Plugin, type PluginCtor } from '@univerjs/core';
+import { FUniver } from '@univerjs/core/facade';
+import * as engine from '@univerjs/engine-formula';
+import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
+import conditionalFormattingWords from '@univerjs/preset-sheets-conditional-formatting/locales/en-US';
+import { CalculationMode, UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
+import coreWords from '@univerjs/preset-sheets-core/locales/en-US';
+import { UniverSheetsDataValidationPreset } from '@univerjs/preset-sheets-data-validation';
+import dataValidationWords from '@univerjs/preset-sheets-data-validation/locales/en-US';
+import { UniverSheetsDrawingPreset } from '@univerjs/preset-sheets-drawing';
+import drawingWords from '@univerjs/preset-sheets-drawing/locales/en-US';
+import { UniverSheetsHyperLinkPreset } from '@univerjs/preset-sheets-hyper-link';
+import hyperLinkWords from '@univerjs/preset-sheets-hyper-link/locales/en-US';
+import { UniverSheetsNotePreset } from '@univerjs/preset-sheets-note';
+import noteWords from '@univerjs/preset-sheets-note/locales/en-US';
+import '@univerjs/preset-sheets-core/lib/index.css';
+import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
+import '@univerjs/preset-sheets-data-validation/lib/index.css';
+import '@univerjs/preset-sheets-drawing/lib/index.css';
+import '@univerjs/preset-sheets-hyper-link/lib/index.css';
+import '@univerjs/preset-sheets-note/lib/index.css';
+import { registry } from '../../../functions/registry/index.generated';
+import { engineFunctions } from '../engine/adapter';
+import type { SentenceBook } from '../engine/sentenceBook';
+import { functionHelp } from './functionHelp';
+
+interface Preset {
+  readonly plugins: readonly (PluginCtor<Plugin> | [PluginCtor<Plugin>, unknown])[];
+}
+
+/** Two presets may bring one plugin; the later settings win, as in the engine's own loader (whose package we avoid). */
+function registerPresets(univer: Univer, presets: readonly Preset[]): void {
+  const plugins = new Map<string, readonly [PluginCtor<Plugin>, unknown]>();
+  for (const entry of presets.flatMap(({ plugins: ofPreset }) => ofPreset)) {
+    const [plugin, options] = Array.isArray(entry) ? entry : [entry, undefined];
+    plugins.set(plugin.pluginName, [plugin, options]);
+  }
+  for (const [plugin, options] of plugins.values()) univer.registerPlugin(plugin, options as never);
+}
+
+export function startGrid(container: string, book: SentenceBook): FUniver {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalFormattingWords, dataValidationWords, drawingWords, hyperLinkWords, noteWords) },
+    logLevel: LogLevel.ERROR,
+  });
+  registerPresets(univer, [
+    UniverSheetsCorePreset({
+      container,
+      ribbonType: 'simple',
+      formula: { function: engineFunctions(engine, registry, book), description: functionHelp(registry), initialFormulaComputing: CalculationMode.FORCED },
+    }) as Preset,
+    UniverSheetsConditionalFormattingPreset() as Preset,
+    UniverSheetsDataValidationPreset() as Preset,
+    UniverSheetsDrawingPreset() as Preset,
+    UniverSheetsHyperLinkPreset() as Preset,
+    UniverSheetsNotePreset() as Preset,
+  ]);
+  return FUniver.newAPI(univer);
+}
+
+export type Workbook = ReturnType<FUniver['createWorkbook']>;
+
+export const loadWorkbook = (api: FUniver, data: IWorkbookData): Workbook => api.createWorkbook(data);

@@ -1,0 +1,29 @@
+// The page of the local workbook: loads the user's file into the grid, keeps it saved, shows why a cell is an error.
+import './page.css';
+import type { IWorkbookData } from '@univerjs/core';
+import { SentenceBook } from '../engine/sentenceBook';
+import { drawCharts } from './charts/drawCharts';
+import { startGrid, loadWorkbook } from './grid';
+import { keepSaved } from './saving';
+import { showSentences } from './sentenceStrip';
+import { followLinks } from './sheetLinks';
+import { elementNamed } from './elements';
+
+async function start(): Promise<void> {
+  const book = new SentenceBook();
+  const answer = await fetch('workbook');
+  if (!answer.ok) throw new Error(await answer.text());
+  const data = (await answer.json()) as IWorkbookData;
+  const api = startGrid('grid', book);
+  api.getFormula().calculationStart(() => book.beginCalculation());
+  drawCharts(api);
+  const workbook = loadWorkbook(api, data);
+  followLinks(api, workbook);
+  showSentences(api, workbook, book);
+  keepSaved(api, workbook, answer.headers.get('ETag') ?? '');
+  Object.assign(window, { rampwright: { api, workbook } });
+}
+
+start().catch((thrown: unknown) => {
+  elementNamed('sentence').textContent = `The workbook could not be opened: ${thrown instanceof Error ? thrown.message : String(thrown)}`;
+});

@@ -1,0 +1,130 @@
+// The loopback server: the built page, and the user's workbook to read and to replace.
+import { readFile } from 'node:fs/promises';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+import { refusal } from './guard';
+import { ChangedMeanwhileError, type WorkbookFile } from './workbookFile';
+
+const loopback = '127.0.0.1';
+const largestWorkbook = 64 * 1024 * 1024;
+const mediaTypes: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+};
+/** The page may load from this server only; the panel is one file with its script inside. */
+const policy = "default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; font-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
+
+class RequestError extends Error {
+  readonly status: number;
+
+  constructor(status: number, message: string) {
+    super(message);
+    this.status = status;
+  }
+}
+
+function send(response: ServerResponse, status: number, headers: Readonly<Record<string, string>>, body: string | Uint8Array = ''): void {
+  response.writeHead(status, { 'Content-Security-Policy': policy, 'X-Content-Type-Options': 'nosniff', 'Cross-Origin-Resource-Policy': 'same-origin', 'Referrer-Policy': 'no-referrer', ...headers });
+  response.end(body);
+}
+
+async function bodyOf(request: IncomingMessage): Promise<string> {
+  const parts: Buffer[] = [];
+  let size = 0;
+  for await (const part of request as AsyncIterable<Buffer>) {
+    size += part.length;
+    if (size > largestWorkbook) throw new RequestError(413, 'The workbook is too large to save.');
+    parts.push(part);
+  }
+  return Buffer.concat(parts).toString('utf8');
+}
+
+/** What is not a workbook must not replace one. */
+function checkWorkbook(text: string): void {
+  let sheets: unknown;
+  try {
+    sheets = (JSON.parse(text) as { readonly sheetOrder?: unknown } | null)?.sheetOrder;
+  } catch {
+    sheets = undefined;
+  }
+  if (!Array.isArray(sheets) || sheets.length === 0) throw new RequestError(400, 'What the page sent is not a workbook; the file was left as it is.');
+}
+
+async function answerWorkbook(request: IncomingMessage, response: ServerResponse, file: WorkbookFile): Promise<void> {
+  if (request.method === 'GET') {
+    const { text, version } = await file.read();
+    send(response, 200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store', ETag: version }, text);
+    return;
+  }
+  if (request.method !== 'PUT') throw new RequestError(405, 'The workbook can be read and replaced.');
+  const text = await bodyOf(request);
+  checkWorkbook(text);
+  const { version } = await file.write(text, request.headers['if-match'] ?? '');
+  send(response, 204, { ETag: version });
+}
+
+async function answerPage(path: string, response: ServerResponse, folder: string): Promise<void> {
+  const full = normalize(join(folder, path === '/' ? 'index.html' : path));
+  const type = mediaTypes[extname(full)];
+  if (!full.startsWith(folder + sep) || type === undefined) throw new RequestError(404, 'There is no such page.');
+  const content = await readFile(full).catch(() => undefined);
+  if (content === undefined) throw new RequestError(404, 'There is no such page.');
+  send(response, 200, { 'Content-Type': type, 'Cache-Control': 'no-cache' }, content);
+}
+
+async function answer(request: IncomingMessage, response: ServerResponse, folder: string, file: WorkbookFile): Promise<void> {
+  const refused = refusal(request, request.socket.localPort ?? 0);
+  if (refused !== undefined) throw new RequestError(403, refused);
+  const path = decodeURIComponent(new URL(request.url ?? '/', 'http://page').pathname);
+  if (path === '/workbook') return answerWorkbook(request, response, file);
+  if (request.method !== 'GET') throw new RequestError(405, 'Pages can only be read.');
+  return answerPage(path, response, folder);
+}
+
+function statusOf(thrown: unknown): number {
+  if (thrown instanceof ChangedMeanwhileError) return 412;
+  if (thrown instanceof URIError) return 400;
+  return thrown instanceof RequestError ? thrown.status : 500;
+}
+
+function listen(server: Server, port: number): Promise<number> {
+  return new Promise((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(port, loopback, () => {
+      server.off('error', reject);
+      const address = server.address();
+      resolve(typeof address === 'object' && address !== null ? address.port : port);
+    });
+  });
+}
+
+export interface RunningServer {
+  readonly address: string;
+  close(): Promise<void>;
+}
+
+/** Serves on the port wanted, or on a free one where that is taken. */
+export async function serve(options: { readonly folder: string; readonly file: WorkbookFile; readonly port: number }): Promise<RunningServer> {
+  const server = createServer((request, response) => {
+    answer(request, response, options.folder, options.file).catch((thrown: unknown) => {
+      const message = thrown instanceof Error ? thrown.message : String(thrown);
+      if (response.headersSent) response.destroy();
+      else send(response, statusOf(thrown), { 'Content-Type': 'text/plain; charset=utf-8' }, message);
+    });
+  });
+  const taken = (thrown: unknown): boolean => thrown instanceof Error && 'code' in thrown && thrown.code === 'EADDRINUSE';
+  const port = await listen(server, options.port).catch((thrown: unknown) => {
+    if (taken(thrown)) return listen(server, 0);
+    throw thrown;
+  });
+  return {
+    address: `http://${loopback}:${port}/`,
+    close: () => new Promise((resolve) => {
+      server.close(() => resolve());
+      server.closeAllConnections();
+    }),
+  };
+}

@@ -1,0 +1,93 @@
+// The user's workbook as a file: made from the templates at first, replaced whole and atomically, one backup kept, and
+// never overwritten when somebody else has changed it since it was read.
+import { createHash, randomUUID } from 'node:crypto';
+import { copyFile, mkdir, open, readFile, rename, rm } from 'node:fs/promises';
+import { dirname } from 'node:path';
+
+export interface StoredWorkbook {
+  readonly text: string;
+  /** Changes whenever the content does. */
+  readonly version: string;
+}
+
+/** The file on disk is not the one that the writer had read. */
+export class ChangedMeanwhileError extends Error {}
+
+const versionOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 32);
+
+const isMissing = (thrown: unknown): boolean => thrown instanceof Error && 'code' in thrown && thrown.code === 'ENOENT';
+
+async function readIfThere(path: string): Promise<string | undefined> {
+  try {
+    return await readFile(path, 'utf8');
+  } catch (thrown) {
+    if (isMissing(thrown)) return undefined;
+    throw thrown;
+  }
+}
+
+/** Writes beside the file and renames, so that a crash leaves the old file or the new one, never half of one. */
+async function replaceFile(path: string, text: string): Promise<void> {
+  const beside = `${path}.${randomUUID()}.tmp`;
+  try {
+    const handle = await open(beside, 'wx', 0o600);
+    try {
+      await handle.writeFile(text);
+      await handle.sync();
+    } finally {
+      await handle.close();
+    }
+    await rename(beside, path);
+  } catch (thrown) {
+    await rm(beside, { force: true });
+    throw thrown;
+  }
+}
+
+export class WorkbookFile {
+  readonly path: string;
+  private readonly makeFirst: () => string;
+  private queue: Promise<unknown> = Promise.resolve();
+
+  constructor(path: string, makeFirst: () => string) {
+    this.path = path;
+    this.makeFirst = makeFirst;
+  }
+
+  get backupPath(): string {
+    return `${this.path}.backup`;
+  }
+
+  /** One at a time, so that no read falls between a check and a rename. */
+  private inTurn<Result>(work: () => Promise<Result>): Promise<Result> {
+    const turn = this.queue.then(work);
+    this.queue = turn.catch(() => undefined);
+    return turn;
+  }
+
+  read(): Promise<StoredWorkbook> {
+    return this.inTurn(async () => {
+      const there = await readIfThere(this.path);
+      const text = there ?? this.makeFirst();
+      if (there === undefined) {
+        await mkdir(dirname(this.path), { recursive: true });
+        await replaceFile(this.path, text);
+      }
+      return { text, version: versionOf(text) };
+    });
+  }
+
+  /** `knownVersion` is the version that the writer read; a file changed since then is left alone. */
+  write(text: string, knownVersion: string): Promise<StoredWorkbook> {
+    return this.inTurn(async () => {
+      const there = await readIfThere(this.path);
+      if (there !== undefined && versionOf(there) !== knownVersion) {
+        throw new ChangedMeanwhileError('The file was changed elsewhere (another window or program) after this page opened it. Reload the page to see it; what you typed here since then is not in it.');
+      }
+      if (there !== undefined) await copyFile(this.path, this.backupPath);
+      await mkdir(dirname(this.path), { recursive: true });
+      await replaceFile(this.path, text);
+      return { text, version: versionOf(text) };
+    });
+  }
+}
