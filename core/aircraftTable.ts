@@ -16,7 +16,9 @@ export interface TableGrid {
   readonly inputs: number;
   /** For each input, the values its rows stand on, rising. */
   readonly axes: readonly (readonly number[])[];
-  /** Index of the row at each grid point that is there, by gridKey. */
+  /** The headers as they are compared. */
+  readonly plainHeaders: readonly string[];
+  /** Index of the row at each grid point that is there, by the point's key. */
   readonly rowAt: ReadonlyMap<number, number>;
 }
 
@@ -35,13 +37,14 @@ const isSame = (one: number, other: number): boolean => Math.abs(one - other) <=
 /** Headers are compared without their spaces, and in lower case. */
 const plainHeader = (header: string): string => header.replace(/\s+/g, '').toLowerCase();
 
-function checkHeaders({ headers }: NumberTable, inputs: number): void {
+function readHeaders({ headers }: NumberTable, inputs: number): string[] {
   const bad = (reason: 'too-few-columns' | 'blank' | 'repeated'): CoreError => new CoreError('table-header-bad', { reason, headers, inputs });
   if (headers.length <= inputs) throw bad('too-few-columns');
   const plain = headers.map(plainHeader);
   if (plain.slice(0, inputs).includes('')) throw bad('blank');
   const named = plain.filter((header) => header !== '');
   if (new Set(named).size < named.length) throw bad('repeated');
+  return plain;
 }
 
 /** A column of answers. Where they are distances, 0 or less is no answer: such a cell was never filled in. */
@@ -51,10 +54,10 @@ export interface AnswerColumn {
 }
 
 /** The answer column with this header. */
-export function columnOf({ table, inputs }: TableGrid, wanted: string, kind: AnswerColumn['kind']): AnswerColumn {
-  const column = table.headers.map(plainHeader).indexOf(plainHeader(wanted));
-  const answers = table.headers.slice(inputs).filter((header) => header !== '');
-  if (column < 0 || plainHeader(wanted) === '') throw new CoreError('table-header-unknown', { wanted, headers: answers });
+export function columnOf({ table, inputs, plainHeaders }: TableGrid, wanted: string, kind: AnswerColumn['kind']): AnswerColumn {
+  const plain = plainHeader(wanted);
+  const column = plain === '' ? -1 : plainHeaders.indexOf(plain);
+  if (column < 0) throw new CoreError('table-header-unknown', { wanted, headers: table.headers.slice(inputs).filter((header) => header !== '') });
   if (column < inputs) throw new CoreError('table-header-bad', { reason: 'wanted-is-input', headers: table.headers, inputs });
   return { index: column, kind };
 }
@@ -66,7 +69,8 @@ function coordinate({ headers, rows, places }: NumberTable, row: number, input: 
 }
 
 function axisOf(table: NumberTable, input: number): number[] {
-  const rising = table.rows.map((_, row) => coordinate(table, row, input)).sort((one, other) => one - other);
+  const different = new Set(table.rows.map((_, row) => coordinate(table, row, input)));
+  const rising = [...different].sort((one, other) => one - other);
   return rising.filter((value, index) => index === 0 || !isSame(value, rising[index - 1] ?? value));
 }
 
@@ -93,33 +97,38 @@ export function bracketOn(axis: readonly number[], value: number): Bracket | und
   return { low: high - 1, high, fraction: (value - below) / (above - below) };
 }
 
-/** One number for a grid point: its line numbers as the digits of a number of mixed base. */
-export const gridKey = (axes: TableGrid['axes'], lines: readonly number[]): number =>
-  lines.reduce((key, line, input) => key * (axes[input]?.length ?? 0) + line, 0);
+/** One number for a grid point: its line numbers, one for each input, as the digits of a number of mixed base. */
+const nextKey = (axes: TableGrid['axes'], key: number, input: number, line: number): number => key * (axes[input]?.length ?? 0) + line;
+
+/** The grid point of a key, in the words of the table: its headers and values. */
+export function pointOf({ table, axes, inputs }: TableGrid, key: number): GridCoordinate[] {
+  const point: GridCoordinate[] = [];
+  for (let input = inputs - 1, rest = key; input >= 0; input -= 1) {
+    const axis = axes[input] ?? [];
+    point.unshift({ header: table.headers[input] ?? '', value: axis[rest % axis.length] ?? 0 });
+    rest = Math.floor(rest / axis.length);
+  }
+  return point;
+}
 
 /** Arranges the rows on the grid. Throws where a row has no place on it, or two rows share one. */
 export function gridOf(table: NumberTable, inputs: number): TableGrid {
-  checkHeaders(table, inputs);
+  const plainHeaders = readHeaders(table, inputs);
   const axes = Array.from({ length: inputs }, (_, input) => axisOf(table, input));
   const rowAt = new Map<number, number>();
   table.rows.forEach((_, row) => {
-    const lines = axes.map((axis, input) => bracketOn(axis, coordinate(table, row, input))?.low ?? 0);
-    const key = gridKey(axes, lines);
+    const key = axes.reduce((sofar, axis, input) => nextKey(axes, sofar, input, bracketOn(axis, coordinate(table, row, input))?.low ?? 0), 0);
     const first = rowAt.get(key);
     if (first !== undefined) throw new CoreError('table-repeated-row', { firstRow: table.places[first] ?? 0, secondRow: table.places[row] ?? 0 });
     rowAt.set(key, row);
   });
-  return { table, inputs, axes, rowAt };
+  return { table, inputs, axes, plainHeaders, rowAt };
 }
 
-/** A grid point in the words of the table: its headers and values. */
-export const pointAt = ({ table, axes }: TableGrid, lines: readonly number[]): GridCoordinate[] =>
-  lines.map((line, input) => ({ header: table.headers[input] ?? '', value: axes[input]?.[line] ?? 0 }));
-
 /** The table's own value at a grid point. */
-function valueAt(grid: TableGrid, { index, kind }: AnswerColumn, lines: readonly number[]): number {
-  const row = grid.rowAt.get(gridKey(grid.axes, lines));
-  if (row === undefined) throw new CoreError('table-missing-point', { point: pointAt(grid, lines) });
+function valueAt(grid: TableGrid, { index, kind }: AnswerColumn, key: number): number {
+  const row = grid.rowAt.get(key);
+  if (row === undefined) throw new CoreError('table-missing-point', { point: pointOf(grid, key) });
   const value = grid.table.rows[row]?.[index];
   if (value === undefined || (kind === 'distance' && value <= 0)) {
     const header = grid.table.headers[index] ?? '';
@@ -129,12 +138,12 @@ function valueAt(grid: TableGrid, { index, kind }: AnswerColumn, lines: readonly
 }
 
 /** Straight lines along the last input first, then along those before it. Exactly on a line only that line is read. */
-function blend(grid: TableGrid, column: AnswerColumn, brackets: readonly Bracket[], lines: readonly number[]): number {
-  const bracket = brackets[lines.length];
-  if (bracket === undefined) return valueAt(grid, column, lines);
-  const low = blend(grid, column, brackets, [...lines, bracket.low]);
+function blend(grid: TableGrid, column: AnswerColumn, brackets: readonly Bracket[], input: number, key: number): number {
+  const bracket = brackets[input];
+  if (bracket === undefined) return valueAt(grid, column, key);
+  const low = blend(grid, column, brackets, input + 1, nextKey(grid.axes, key, input, bracket.low));
   if (bracket.low === bracket.high) return low;
-  const high = blend(grid, column, brackets, [...lines, bracket.high]);
+  const high = blend(grid, column, brackets, input + 1, nextKey(grid.axes, key, input, bracket.high));
   return low + (high - low) * bracket.fraction;
 }
 
@@ -156,7 +165,7 @@ export function readGrid(grid: TableGrid, column: AnswerColumn, inputs: readonly
 }
 
 /** The same where it is known already where each input lies. */
-export const readBrackets = (grid: TableGrid, column: AnswerColumn, brackets: readonly Bracket[]): number => blend(grid, column, brackets, []);
+export const readBrackets = (grid: TableGrid, column: AnswerColumn, brackets: readonly Bracket[]): number => blend(grid, column, brackets, 0, 0);
 
 /** A table that arranges itself once for each number of inputs asked of it, however many rows ask. */
 export interface AircraftTable {

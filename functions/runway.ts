@@ -5,7 +5,7 @@ import { optional } from './registry/modifiers';
 import { number } from './registry/readNumber';
 
 const subject = 'Runway';
-const anyLength = 'any unit of length';
+const anyLength = 'feet or metres';
 
 const factorNumber = number({ unit: '', minimum: 1, maximum: 5, help: 'The distance is multiplied by it before it is compared with the runway.' });
 export const takeoffFactorParameter = optional(factorNumber, takeoffFactor, 'it is 1.5, half as much again (common practice)');

@@ -15,9 +15,9 @@ const asTable = 'as the table';
 const briefParameters = {
   table: aircraftTable('The whole table with its header row; its first three columns are weight, pressure altitude (feet) and temperature (degrees Celsius).'),
   wanted: wantedHeader('Header of the distance to read; capitals and spaces do not matter.'),
-  weight: number({ unit: 'the unit of the table', minimum: 0, maximum: 1_000_000, aboveMinimum: true, help: 'Weight of the aircraft.' }),
+  weight: number({ unit: 'pounds or kilograms', minimum: 0, maximum: 1_000_000, aboveMinimum: true, help: 'Weight of the aircraft, in the unit of the table.' }),
   runway_deg: direction("The runway's direction, in the same reference as the wind."),
-  available: number({ unit: "the unit of the table's distances", minimum: 0, maximum: 1_000_000, help: 'Length of runway available; 0 where the runway is closed.' }),
+  available: number({ unit: 'feet or metres', minimum: 0, maximum: 1_000_000, help: "Length of runway available, in the unit of the table's distances; 0 where the runway is closed." }),
   elevation_ft: number({ unit: 'feet', minimum: -5000, maximum: 30000, help: 'Elevation of the field above mean sea level.' }),
   altimeter_setting: altimeterSetting('25 to 32.5 is read as inches of mercury, 850 to 1,090 as hectopascals.'),
   temperature_c: number({ unit: 'degrees Celsius', minimum: -90, maximum: 60, help: 'Outside air temperature.' }),
