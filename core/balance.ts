@@ -1,5 +1,5 @@
 // Weight and balance: totals, centre of gravity, per cent of chord, and the place of a loading in its envelope.
-import { distanceOutside, roundingAlongX, sectionAt, transposed, type Interval, type Polygon } from './envelope';
+import { distanceOutside, holds, polygonFromPoints, sectionAt, transposed, type Interval, type Polygon } from './envelope';
 import { CoreError } from './errors';
 
 export interface LoadedItem {
@@ -34,6 +34,17 @@ export function percentOfChord(arm: number, leadingEdgeArm: number, chord: numbe
   return ((arm - leadingEdgeArm) / chord) * 100;
 }
 
+/** The limits, with x the arm and y the weight, and again the other way round for the limits of weight at an arm. */
+export interface Envelope {
+  readonly byWeight: Polygon;
+  readonly byArm: Polygon;
+}
+
+export function envelopeFromPoints(points: readonly LoadedItem[]): Envelope {
+  const byWeight = polygonFromPoints(points.map(({ weight, arm }) => ({ x: arm, y: weight })));
+  return { byWeight, byArm: transposed(byWeight) };
+}
+
 export interface EnvelopePlace {
   readonly inside: boolean;
   /** Arm from the forward limit at this weight, and to the aft limit; undefined where the envelope has no such weight. */
@@ -51,15 +62,15 @@ const reachedFromBelow = (intervals: readonly Interval[], weight: number): Inter
   intervals.filter(({ low }) => low <= weight).pop() ?? intervals[0];
 
 /**
- * The place of a loading in an envelope with x the arm and y the weight. On the line is inside.
+ * The place of a loading in its envelope. On the line is inside.
  * @source weight-balance-handbook, chapter 5, centre of gravity envelopes; the margins are distances along the two axes.
  * Outside, the margins are to the part of the envelope that lies nearest along the arm.
  */
-export function placeInEnvelope(envelope: Polygon, weight: number, arm: number): EnvelopePlace {
-  const across = nearest(sectionAt(envelope, weight), arm);
-  const upright = transposed(envelope);
-  const up = reachedFromBelow(sectionAt(upright, arm), weight + roundingAlongX(upright));
-  const inside = across !== undefined && distanceOutside(across, arm) <= roundingAlongX(envelope);
+export function placeInEnvelope({ byWeight, byArm }: Envelope, weight: number, arm: number): EnvelopePlace {
+  const inside = holds(byWeight, { x: arm, y: weight });
+  const across = nearest(sectionAt(byWeight, weight), arm);
+  const upright = sectionAt(byArm, arm);
+  const up = inside ? nearest(upright, weight) : reachedFromBelow(upright, weight);
   // On the line, rounding may leave a margin a hair below zero; it is none.
   const margin = (difference: number | undefined): number | undefined => (difference !== undefined && inside ? Math.max(difference, 0) : difference);
   return {

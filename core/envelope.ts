@@ -7,7 +7,16 @@ export interface PlanePoint {
   readonly y: number;
 }
 
-export type Polygon = readonly PlanePoint[];
+type Edge = readonly [PlanePoint, PlanePoint];
+
+/** One plain area, made ready once for however many points are asked about. */
+export interface Polygon {
+  readonly corners: readonly PlanePoint[];
+  readonly edges: readonly Edge[];
+  /** Largest coordinates, by size whatever their sign. */
+  readonly largestX: number;
+  readonly largestY: number;
+}
 
 /** Part of a line that lies in the polygon, its ends included; both ends are the same where it only touches a corner. */
 export interface Interval {
@@ -15,7 +24,7 @@ export interface Interval {
   readonly high: number;
 }
 
-/** A computed arm or weight this close to a limit, relative to the largest coordinate, is on it: binary rounding, not a margin. */
+/** What lies this close to the outline, along each axis relative to its largest coordinate, is on it: binary rounding, not a margin. */
 const roundingShare = 1e-9;
 
 /** Twice the signed area of the triangle: positive where c lies left of the way from a to b. */
@@ -37,16 +46,17 @@ function segmentsMeet(a: PlanePoint, b: PlanePoint, c: PlanePoint, d: PlanePoint
 }
 
 /** The outline as pairs of neighbouring corners, the last one back to the first. */
-function edgesOf(polygon: Polygon): readonly (readonly [PlanePoint, PlanePoint])[] {
-  return polygon.map((corner, index) => [corner, polygon[(index + 1) % polygon.length] ?? corner] as const);
+function prepared(corners: readonly PlanePoint[]): Polygon {
+  const edges = corners.map((corner, index) => [corner, corners[(index + 1) % corners.length] ?? corner] as const);
+  const largest = (values: readonly number[]): number => Math.max(...values.map(Math.abs));
+  return { corners, edges, largestX: largest(corners.map(({ x }) => x)), largestY: largest(corners.map(({ y }) => y)) };
 }
 
 /** Two neighbouring edges share a corner anyway; they are wrong where the second runs back along the first. */
 const foldsBack = (a: PlanePoint, corner: PlanePoint, b: PlanePoint): boolean =>
   leftOf(a, corner, b) === 0 && (a.x - corner.x) * (b.x - corner.x) + (a.y - corner.y) * (b.y - corner.y) > 0;
 
-function crossesItself(polygon: Polygon): boolean {
-  const edges = edgesOf(polygon);
+function crossesItself({ edges }: Polygon): boolean {
   return edges.some(([a, b], first) =>
     edges.some(([c, d], second) => {
       if (second <= first) return false;
@@ -66,16 +76,16 @@ export function polygonFromPoints(points: readonly PlanePoint[]): Polygon {
   const second = corners[1];
   if (first === undefined || second === undefined || corners.length < 3) throw bad('too-few-points');
   if (corners.every((corner) => leftOf(first, second, corner) === 0)) throw bad('no-area');
-  if (crossesItself(corners)) throw bad('self-crossing');
-  return corners;
+  const polygon = prepared(corners);
+  if (crossesItself(polygon)) throw bad('self-crossing');
+  return polygon;
 }
 
-export const transposed = (polygon: Polygon): Polygon => polygon.map(({ x, y }) => ({ x: y, y: x }));
+export const transposed = ({ corners }: Polygon): Polygon => prepared(corners.map(({ x, y }) => ({ x: y, y: x })));
 
 /** y itself, or the height of a corner from which it differs by rounding only. */
-function snappedToCorner(polygon: Polygon, y: number): number {
-  const rounding = roundingShare * Math.max(...polygon.map((corner) => Math.abs(corner.y)));
-  return polygon.find((corner) => Math.abs(corner.y - y) <= rounding)?.y ?? y;
+function snappedToCorner({ corners, largestY }: Polygon, y: number): number {
+  return corners.find((corner) => Math.abs(corner.y - y) <= roundingShare * largestY)?.y ?? y;
 }
 
 /** Exactly the corner where y is a corner's, so that two edges meet it at one place. */
@@ -88,8 +98,9 @@ function crossingX(a: PlanePoint, b: PlanePoint, y: number): number {
  * @source shimrat-1962, algorithm 112 (even-odd rule); an edge counts from its lower end, included, to its upper, excluded.
  */
 function insideByCrossings(polygon: Polygon, x: number, y: number): boolean {
-  const crossings = edgesOf(polygon).filter(([a, b]) => a.y > y !== b.y > y && crossingX(a, b, y) > x);
-  return crossings.length % 2 === 1;
+  let inside = false;
+  for (const [a, b] of polygon.edges) if (a.y > y !== b.y > y && crossingX(a, b, y) > x) inside = !inside;
+  return inside;
 }
 
 /**
@@ -98,7 +109,7 @@ function insideByCrossings(polygon: Polygon, x: number, y: number): boolean {
  */
 export function sectionAt(polygon: Polygon, height: number): readonly Interval[] {
   const y = snappedToCorner(polygon, height);
-  const met = edgesOf(polygon).filter(([a, b]) => Math.min(a.y, b.y) <= y && y <= Math.max(a.y, b.y));
+  const met = polygon.edges.filter(([a, b]) => Math.min(a.y, b.y) <= y && y <= Math.max(a.y, b.y));
   const along = met.filter(([a, b]) => a.y === b.y);
   const xs = met.flatMap(([a, b]) => (a.y === b.y ? [a.x, b.x] : [crossingX(a, b, y)])).sort((a, b) => a - b);
   const intervals: Interval[] = [];
@@ -114,8 +125,22 @@ export function sectionAt(polygon: Polygon, height: number): readonly Interval[]
   return intervals;
 }
 
-/** What counts as rounding along x. */
-export const roundingAlongX = (polygon: Polygon): number => roundingShare * Math.max(...polygon.map(({ x }) => Math.abs(x)));
+/** Distance of a point from a segment, squared. */
+function squaredDistance(a: PlanePoint, b: PlanePoint, p: PlanePoint): number {
+  const along = { x: b.x - a.x, y: b.y - a.y };
+  const share = ((p.x - a.x) * along.x + (p.y - a.y) * along.y) / (along.x ** 2 + along.y ** 2);
+  const held = Math.min(Math.max(share, 0), 1);
+  return (p.x - a.x - held * along.x) ** 2 + (p.y - a.y - held * along.y) ** 2;
+}
+
+/** On the outline, but for rounding. The axes are scaled by their largest coordinates, since arms and weights are unlike. */
+function isOnOutline(polygon: Polygon, point: PlanePoint): boolean {
+  const scaled = ({ x, y }: PlanePoint): PlanePoint => ({ x: x / polygon.largestX, y: y / polygon.largestY });
+  return polygon.edges.some(([a, b]) => squaredDistance(scaled(a), scaled(b), scaled(point)) <= roundingShare ** 2);
+}
+
+/** Inside the polygon or on its outline. */
+export const holds = (polygon: Polygon, point: PlanePoint): boolean => insideByCrossings(polygon, point.x, point.y) || isOnOutline(polygon, point);
 
 /** How far x lies outside the interval; 0 within it. */
 export const distanceOutside = ({ low, high }: Interval, x: number): number => Math.max(low - x, x - high, 0);

@@ -1,6 +1,5 @@
 // Sheet functions of weight and balance: totals, centre of gravity, chord, and the envelope.
-import { percentOfChord, placeInEnvelope, totalLoading } from '../core/balance';
-import { polygonFromPoints, type Polygon } from '../core/envelope';
+import { envelopeFromPoints, percentOfChord, placeInEnvelope, totalLoading, type Envelope } from '../core/balance';
 import { folding, mapping, result, type Parameter } from './registry/declaration';
 import { column } from './registry/modifiers';
 import { number } from './registry/readNumber';
@@ -23,9 +22,9 @@ export const wholeWeight = number({ unit: '', minimum: 0, maximum: heaviest, abo
 export const wholeArm = number({ unit: '', minimum: -longestArm, maximum: longestArm, help: 'Centre of gravity: arm of the whole aircraft from the datum.' });
 
 /** The outline is checked once for a call, however many rows are asked about it. */
-function envelopeTable(help: string): Parameter<Polygon> & { readonly shape: 'table' } {
+function envelopeTable(help: string): Parameter<Envelope> & { readonly shape: 'table' } {
   const points = numberRows({ columns: ['arm', 'weight'], help });
-  return { ...points, optional: undefined, read: (raw, dates) => polygonFromPoints(points.read(raw, dates).map(([x = 0, y = 0]) => ({ x, y }))) };
+  return { ...points, optional: undefined, read: (raw, dates) => envelopeFromPoints(points.read(raw, dates).map(([arm = 0, weight = 0]) => ({ arm, weight }))) };
 }
 
 const itemsOf = (weights: readonly number[], arms: readonly number[]) => weights.map((weight, index) => ({ weight, arm: arms[index] ?? 0 }));
