@@ -29,12 +29,32 @@ export interface CoreErrorDetails {
   'table-not-rising': { readonly header: string; readonly low: number; readonly high: number; readonly lowDistance: number; readonly highDistance: number };
   /** A correction that leaves nothing of the distance, or less. */
   'correction-too-large': { readonly name: string; readonly percent: number };
+  /** Nobody published a factor for this condition in this operation. */
+  'factor-not-published': { readonly operation: string; readonly condition: string; readonly published: readonly string[] };
+  /** A condition that is there or not, given an amount. */
+  'factor-has-no-amount': { readonly condition: string; readonly received: number };
   /** No row was given at all. */
   'nothing-given': { readonly what: string };
   /** A polygon that is not one closed area. */
   'envelope-bad': { readonly reason: 'too-few-points' | 'no-area' | 'self-crossing'; readonly points: number };
   /** Weights that add up to nothing have no centre of gravity. */
   'no-weight': { readonly total: number };
+  /** Weight shifted from a place to the same place moves no centre of gravity. */
+  'shift-nowhere': { readonly arm: number };
+  /** No weight at the wanted centre of gravity can bring it there. */
+  'ballast-at-target': { readonly arm: number };
+  /** The wanted centre of gravity asks for more weight than the aircraft has. */
+  'balance-out-of-reach': { readonly change: 'moved' | 'taken out'; readonly needed: number; readonly weight: number; readonly targetArm: number };
+  /** A quantity that no row of a fuel table can have, or that two rows have. */
+  'fuel-table-bad': { readonly reason: 'negative' | 'repeated'; readonly quantity: number };
+  /** A quantity of fuel beyond the rows of the fuel table. */
+  'fuel-outside-table': { readonly quantity: number; readonly low: number; readonly high: number };
+  /** Taxi and trip burn more than the tanks hold. */
+  'fuel-too-little': { readonly onBoard: number; readonly needed: number };
+  /** A wind as fast as the aircraft or faster: one leg of the hold would never be flown. */
+  'hold-wind-too-strong': { readonly windKnots: number; readonly trueAirspeedKnots: number };
+  /** The clearance time lies more than half a day ahead, so it has passed. Minutes after 0000 UTC. */
+  'clearance-passed': { readonly nowMinutes: number; readonly clearanceMinutes: number; readonly minutesAgo: number };
   /** The compass point to hold on lies across the radial, so neither end of the radial's line is meant. */
   'hold-side-off-radial': { readonly point: number; readonly radial: number };
   /** So high the published holding limit is a Mach number, and no indicated airspeed can stand for it. */
@@ -43,8 +63,15 @@ export interface CoreErrorDetails {
   'cycle-unknown': { readonly identifier: string; readonly cyclesInYear: number };
   /** Two days in the wrong order; `earlier` and `later` are their core names, such as firstDay. */
   'days-out-of-order': { readonly earlier: string; readonly later: string; readonly earlierDay: number; readonly laterDay: number };
+  /** A medical certificate of this class does not give that privilege, so it has no duration for it. */
+  'privilege-not-given': { readonly medicalClass: string; readonly privilege: string; readonly rules: string };
   /** Two points so placed that the asked direction does not exist (the same point, or a pole). */
   'no-direction': { readonly reason: 'same-point' };
+  /** Text that is not one latitude and one longitude, or could be more than one. */
+  'position-unreadable': {
+    readonly text: string;
+    readonly reason: 'not-two' | 'letters' | 'sign-and-letter' | 'ambiguous' | 'latitude-form' | 'longitude-form' | 'latitude-range' | 'longitude-range';
+  };
   /** Wind against which no heading makes headway along the course. */
   'wind-too-strong': { readonly windKnots: number; readonly trueAirspeedKnots: number; readonly headwindKnots: number; readonly crosswindKnots: number };
 }

@@ -1,11 +1,15 @@
-// Sheet functions of the cards in the aircraft: current or not, on a day and on a trip.
-import { cardCovers, cardStatus } from '../core/cycleCards';
+// Sheet functions of the cards in the aircraft: current or not, on a day and on a trip; who must go there, and when;
+// and whether two cards agree.
+import { dayMonthsLater } from '../core/calendarMonths';
+import { cardAgreement, cardCovers, cardStatus, visits } from '../core/cycleCards';
 import { civilDateFromDayNumber, dayNumber, type CivilDate } from '../core/civilDate';
-import { mapping, result } from './registry/declaration';
-import { blankMeansUndefined, optional } from './registry/modifiers';
+import { CoreError } from '../core/errors';
+import { laying, mapping, result } from './registry/declaration';
+import { blankMeansUndefined, column, optional, unreadableMeansUndefined } from './registry/modifiers';
 import { date } from './registry/readDate';
 import { number } from './registry/readNumber';
 import { cycleSeries } from './registry/readSeries';
+import { plainWords, text } from './registry/readText';
 
 const subject = 'Data cycles';
 const sources = ['icao-annex-15', 'faa-cut-off-dates', 'common-practice'] as const;
@@ -71,5 +75,69 @@ export const CYCLE_COVERS = mapping({
   compute: (given) => {
     const { verdict, lapsesOnDay } = cardCovers(dayOrUndefined(given.loaded_effective), given.series, dayNumber(given.first_day), dayNumber(given.last_day));
     return { verdict, lapses_on: cellOfDay(lapsesOnDay) };
+  },
+});
+
+export const CYCLE_VISITS = laying({
+  name: 'CYCLE_VISITS',
+  subject,
+  summary: 'The coming days on which somebody must go to the aircraft, and which data changes on each.',
+  parameters: {
+    series_list: column(cycleSeries('The series of every card, one a row; the same one may stand in many rows.')),
+    from_date: date('The first day to look at; a change on that day is listed.'),
+    months: number({ unit: 'months', whole: true, minimum: 1, maximum: 36, help: 'How many calendar months to look ahead; the same day of the last month is no longer listed.' }),
+  },
+  results: { date: result('date', 'Effective date.'), series: result('', 'The series that change on that day.') },
+  sources,
+  notes: 'Common practice, no source. The 14-day series changes on every date of the 28-day one, which changes on every date of the 56-day one. Where nothing changes in these months, a row says so.',
+  examples: [
+    {
+      arguments: [[['28-day'], ['56-day'], ['28-day']], '2024-10-31', 2],
+      gives: [['2024-10-31', '28-day, 56-day'], ['2024-11-28', '28-day'], ['2024-12-26', '28-day, 56-day']],
+      source: 'FAA cut-off dates and Airservices Australia cycle list of 2024',
+      formula: '=CYCLE_VISITS(A2:A4, "2024-10-31", 2)',
+    },
+  ],
+  compute: ({ series_list, from_date, months }) => {
+    if (series_list.length === 0) throw new CoreError('nothing-given', { what: 'series_list' });
+    const fromDay = dayNumber(from_date);
+    const found = visits(series_list, fromDay, dayMonthsLater(fromDay, months));
+    if (found.length === 0) return [['', 'nothing changes in these months']];
+    return found.map(({ day, series: changing }) => [civilDateFromDayNumber(day), changing.map(({ name }) => name).join(', ')]);
+  },
+});
+
+const words = (help: string, mustBe: string) => column(unreadableMeansUndefined(text({ help, mustBe })));
+const sameWords = (given: string | undefined): string | undefined => (given === undefined ? undefined : plainWords(given));
+
+export const CYCLE_MISMATCH = laying({
+  name: 'CYCLE_MISMATCH',
+  subject,
+  summary: 'For every card, whether all cards of the same database in the same aircraft hold the same cycle.',
+  parameters: {
+    aircraft: words('The aircraft of each card, one a row.', 'the name of the aircraft'),
+    database: words('The database of each card, such as navigation or obstacles; only cards of the same one are compared.', 'the name of the database'),
+    loaded_effective: column(unreadableMeansUndefined(date('Effective date of the data on each card.'))),
+  },
+  results: { verdict: result('', 'OK where they agree, NO where two dates differ, UNKNOWN where that cannot be told.') },
+  sources: ['common-practice'],
+  notes: 'Common practice, no source. Every card of a group that disagrees is NO. A date that is missing or cannot be read makes its group UNKNOWN, unless two others differ. Capitals, spaces and hyphens do not tell names apart. A blank row stays blank, so the verdicts stand beside their rows.',
+  examples: [
+    {
+      arguments: [[['A'], ['A'], [''], ['B']], [['navigation'], ['Navigation'], [''], ['navigation']], [['2020-12-03'], ['2020-12-31'], [''], ['2020-12-31']]],
+      gives: [['NO'], ['NO'], [''], ['OK']],
+      source: 'Rule of this function, by hand',
+      formula: '=CYCLE_MISMATCH(A2:A5, B2:B5, C2:C5)',
+    },
+  ],
+  compute: ({ aircraft, database, loaded_effective }, { rows, height }) => {
+    const cards = loaded_effective.map((loadedDate, index) => ({
+      aircraft: sameWords(aircraft[index]),
+      database: sameWords(database[index]),
+      loadedDay: dayOrUndefined(loadedDate),
+    }));
+    const column = Array.from({ length: height }, () => ['']);
+    cardAgreement(cards).forEach((verdict, index) => (column[(rows[index] ?? 1) - 1] = [verdict]));
+    return column;
   },
 });

@@ -4,25 +4,33 @@ import { AFM_READ } from '../aircraftTable';
 import { TRUE_AIRSPEED, MACH_NUMBER } from '../airspeed';
 import { PRESSURE_ALTITUDE, DENSITY_ALTITUDE, ISA_TEMPERATURE } from '../atmosphere';
 import { BALANCE_TOTAL, BALANCE_CG, BALANCE_MAC, BALANCE_CHECK } from '../balance';
+import { BALANCE_SHIFT, BALANCE_ADD, BALANCE_TRACK } from '../balanceChange';
 import { CLIMB_RATE_NEEDED, CLIMB_GRADIENT } from '../climb';
 import { COLD_TEMPERATURE_CORRECTION } from '../coldTemperature';
-import { CYCLE_STATUS, CYCLE_COVERS } from '../cycleCards';
+import { CYCLE_STATUS, CYCLE_COVERS, CYCLE_VISITS, CYCLE_MISMATCH } from '../cycleCards';
 import { CYCLE_NEXT, CYCLE_CURRENT, CYCLE_ID, CYCLE_DATE, CYCLE_LIST } from '../cycles';
 import { DESCENT_START, DESCENT_START_AT_RATE, DESCENT_RATE_NEEDED } from '../descent';
+import { FUEL_WEIGHT, FUEL_ENDURANCE, OXYGEN_ENDURANCE } from '../fuel';
 import { COURSE_LEG, COURSE_POINT } from '../geodesy';
 import { HOLD_INBOUND, HOLD_ENTRY, HOLD_SPEED_LIMIT } from '../holding';
+import { POSITION_READ } from '../position';
 import { READINESS } from '../readiness';
+import { RECENCY_DAYS, RECENCY_MONTHS } from '../recency';
 import { TAKEOFF_MARGIN, LANDING_MARGIN } from '../runway';
 import { TAKEOFF_BRIEF, LANDING_BRIEF } from '../runwayBrief';
+import { VALID_THROUGH, DUE_STATUS, MEDICAL_THROUGH } from '../validity';
 import { WIND_COMPONENTS, WIND_TRIANGLE } from '../wind';
 
 /** Every sheet function, by name. */
 export const registry: readonly FunctionDeclaration[] = [
   AFM_READ,
+  BALANCE_ADD,
   BALANCE_CG,
   BALANCE_CHECK,
   BALANCE_MAC,
+  BALANCE_SHIFT,
   BALANCE_TOTAL,
+  BALANCE_TRACK,
   CLIMB_GRADIENT,
   CLIMB_RATE_NEEDED,
   COLD_TEMPERATURE_CORRECTION,
@@ -33,12 +41,17 @@ export const registry: readonly FunctionDeclaration[] = [
   CYCLE_DATE,
   CYCLE_ID,
   CYCLE_LIST,
+  CYCLE_MISMATCH,
   CYCLE_NEXT,
   CYCLE_STATUS,
+  CYCLE_VISITS,
   DENSITY_ALTITUDE,
   DESCENT_RATE_NEEDED,
   DESCENT_START,
   DESCENT_START_AT_RATE,
+  DUE_STATUS,
+  FUEL_ENDURANCE,
+  FUEL_WEIGHT,
   HOLD_ENTRY,
   HOLD_INBOUND,
   HOLD_SPEED_LIMIT,
@@ -46,11 +59,17 @@ export const registry: readonly FunctionDeclaration[] = [
   LANDING_BRIEF,
   LANDING_MARGIN,
   MACH_NUMBER,
+  MEDICAL_THROUGH,
+  OXYGEN_ENDURANCE,
+  POSITION_READ,
   PRESSURE_ALTITUDE,
   READINESS,
+  RECENCY_DAYS,
+  RECENCY_MONTHS,
   TAKEOFF_BRIEF,
   TAKEOFF_MARGIN,
   TRUE_AIRSPEED,
+  VALID_THROUGH,
   WIND_COMPONENTS,
   WIND_TRIANGLE,
 ];

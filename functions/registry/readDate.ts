@@ -11,13 +11,10 @@ const lastYear = 2100;
 /** Day 0 of spreadsheet serial numbers, 30 December 1899. */
 const serialDayZero = dayNumber({ year: 1899, month: 12, day: 30 });
 const minutesPerDay = 1440;
-const dateMustBe = `a date from ${firstYear} to ${lastYear}, such as 2026-01-22`;
-
-const inYears = (date: CivilDate): boolean => date.year >= firstYear && date.year <= lastYear;
 const isRealDate = (raw: CellValue): raw is Date => raw instanceof Date && !Number.isNaN(raw.getTime());
 
 /** A date cell, ISO text, or the serial number behind a date whose cell lost its format; else undefined. */
-export function civilDateFromCell(raw: CellValue, dates: DateHost): CivilDate | undefined {
+export function civilDateFromCell(raw: CellValue, dates: DateHost, earliestYear = firstYear): CivilDate | undefined {
   let date: CivilDate | undefined;
   if (isRealDate(raw)) {
     const { year, month, day } = dates.toCivil(raw);
@@ -26,18 +23,21 @@ export function civilDateFromCell(raw: CellValue, dates: DateHost): CivilDate | 
     date = civilDateFromDayNumber(raw + serialDayZero);
   } else if (typeof raw === 'string') {
     const parts = /^(\d{4})-(\d{2})-(\d{2})$/.exec(raw.trim());
-    if (parts !== null) date = { year: Number(parts[1]), month: Number(parts[2]), day: Number(parts[3]) };
+    const written = parts === null ? undefined : { year: Number(parts[1]), month: Number(parts[2]), day: Number(parts[3]) };
+    if (written !== undefined && isCivilDate(written)) date = written;
   }
-  return date !== undefined && isCivilDate(date) && inYears(date) ? date : undefined;
+  return date !== undefined && date.year >= earliestYear && date.year <= lastYear ? date : undefined;
 }
 
-export function date(help: string): Parameter<CivilDate> & { readonly shape: 'cell' } {
+/** `earliestYear` is for a date of birth, which may lie before any date of flying. */
+export function date(help: string, earliestYear = firstYear): Parameter<CivilDate> & { readonly shape: 'cell' } {
+  const mustBe = `a date from ${earliestYear} to ${lastYear}, such as 2026-01-22`;
   const read = (raw: CellValue, dates: DateHost): CivilDate => {
-    const found = civilDateFromCell(raw, dates);
-    if (found === undefined) throw new ArgumentError(dateMustBe, inWords(raw));
+    const found = civilDateFromCell(raw, dates, earliestYear);
+    if (found === undefined) throw new ArgumentError(mustBe, inWords(raw));
     return found;
   };
-  return { shape: 'cell', unit: 'date', mustBe: dateMustBe, help, optional: undefined, read };
+  return { shape: 'cell', unit: 'date', mustBe, help, optional: undefined, read };
 }
 
 const timeMustBe = 'a time of day in UTC, such as 1430 or 14:30Z';

@@ -4,6 +4,7 @@ import { CoreError, type CoreErrorCode, type CoreErrorDetails, type GridCoordina
 import type { ArgumentError } from './argumentError';
 import { inWords, sizeInWords } from './cellValues';
 import { limitInWords } from './readNumber';
+import { zuluText } from './zuluText';
 
 /** Where in the given ranges the trouble lies, counted from 1. */
 export interface Place {
@@ -56,6 +57,19 @@ const envelopeReasons: Record<CoreErrorDetails['envelope-bad']['reason'], string
   'self-crossing': 'points whose outline crosses itself, so they are out of order',
 };
 
+const positionReasons: Record<CoreErrorDetails['position-unreadable']['reason'], string> = {
+  'not-two': 'which does not fall into one latitude and one longitude',
+  letters: 'whose letters are not one N or S and one E or W, both before or both behind their figures',
+  'sign-and-letter': 'which has a sign as well as a letter',
+  ambiguous: 'which can be read in more than one way without the letters N or S and E or W',
+  'latitude-form': 'whose latitude is not written in a way that can be read',
+  'longitude-form': 'whose longitude is not written in a way that can be read',
+  'latitude-range': 'whose latitude is beyond 90 degrees, or whose minutes or seconds are not below 60',
+  'longitude-range': 'whose longitude is beyond 180 degrees, or whose minutes or seconds are not below 60',
+};
+
+export const positionMustBe = 'a latitude and a longitude, such as 3124N04112W, N31 24 36 W041 12 18 or 31.41, -41.205';
+
 const alongInWords = (headwindKnots: number): string => `${rounded(Math.abs(headwindKnots))} ${headwindKnots < 0 ? 'from behind' : 'ahead'}`;
 
 const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Code]) => string } = {
@@ -73,17 +87,34 @@ const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Co
   'table-not-rising': ({ header, low, high, lowDistance, highDistance }) =>
     `table must give distances that rise with "${header}", or no single limit exists; got ${rounded(lowDistance)} at ${rounded(low)} and ${rounded(highDistance)} at ${rounded(high)}`,
   'correction-too-large': ({ name, percent }) => `corrections must leave some of the distance; got ${rounded(percent)} percent from "${name}"`,
+  'factor-not-published': ({ operation, condition, published }) => `condition must have a published factor for ${operation}: ${published.join(', ')}; got ${condition}`,
+  'factor-has-no-amount': ({ condition, received }) => `amount must be left out with ${condition}, which is there or not; got ${rounded(received)}`,
   'nothing-given': ({ what }) => `${what} must have at least one filled row; got none`,
   'envelope-bad': ({ reason, points }) => `envelope must be at least 3 points in order round the limits; got ${points} ${envelopeReasons[reason]}`,
   'hold-side-off-radial': ({ point, radial }) =>
     `where must name a compass point within 45 degrees of the radial or its reciprocal; got ${rounded(point)} degrees on the ${rounded(radial)} radial`,
   'hold-limit-is-mach': ({ highestFeet, mach, received }) =>
     `altitude_ft must be ${rounded(highestFeet)} feet or less under these rules, since above it the limit is Mach ${mach} and not an indicated airspeed; got ${rounded(received)}`,
+  'shift-nowhere': ({ arm }) => `to_arm must be another arm than from_arm, or nothing is shifted; got ${rounded(arm)} for both`,
+  'ballast-at-target': ({ arm }) => `at_arm must be away from target_arm, since weight there cannot bring the centre of gravity to it; got ${rounded(arm)} for both`,
+  'balance-out-of-reach': ({ change, needed, weight, targetArm }) =>
+    `target_arm must be within reach of the weight there is; got ${rounded(targetArm)}, for which ${rounded(needed)} would have to be ${change} of a whole of ${rounded(weight)}`,
+  'fuel-table-bad': ({ reason, quantity }) =>
+    `fuel_table must give each quantity once, none below zero; got ${rounded(quantity)}${reason === 'repeated' ? ' more than once' : ''}`,
+  'fuel-outside-table': ({ quantity, low, high }) =>
+    `fuel_table must reach every quantity from fuel_start to fuel_end; got rows for ${rounded(low)} to ${rounded(high)} and a quantity of ${rounded(quantity)}, and nothing is extrapolated`,
+  'fuel-too-little': ({ onBoard, needed }) => `tanks must hold the taxi and trip fuel, ${rounded(needed)}; got ${rounded(onBoard)} on board`,
+  'hold-wind-too-strong': ({ windKnots, trueAirspeedKnots }) =>
+    `wind_kt must be less than the true airspeed of ${rounded(trueAirspeedKnots)} knots, or one leg of the hold is never flown; got ${rounded(windKnots)}`,
+  'clearance-passed': ({ nowMinutes, clearanceMinutes, minutesAgo }) =>
+    `expect_further_clearance_z must be within 12 hours after now_z (${zuluText(nowMinutes)}); got ${zuluText(clearanceMinutes)}, which is ${rounded(minutesAgo)} minutes before it`,
   'no-weight': ({ total }) => `weights must add up to more than zero; got a total of ${rounded(total)}`,
   'cycle-unknown': ({ identifier, cyclesInYear }) => `id must name a cycle of its year, which has ${cyclesInYear}; got "${identifier}"`,
   'days-out-of-order': ({ earlier, later, earlierDay, laterDay }) =>
     `${publicName(later)} must be on or after ${publicName(earlier)} (${isoDate(civilDateFromDayNumber(earlierDay))}); got ${isoDate(civilDateFromDayNumber(laterDay))}`,
+  'privilege-not-given': ({ medicalClass, privilege, rules }) => `class must be one that gives the privilege ${privilege} under ${rules} rules; got "${medicalClass}"`,
   'no-direction': () => 'latitude_2 and longitude_2 must be another point than the first, since a course to the same point has no direction; got the same point',
+  'position-unreadable': ({ text, reason }) => `text must be ${positionMustBe}; got ${inWords(text)}, ${positionReasons[reason]}`,
   'wind-too-strong': ({ windKnots, trueAirspeedKnots, headwindKnots, crosswindKnots }) =>
     `wind_kt must leave some headway along the course at a true airspeed of ${rounded(trueAirspeedKnots)} knots; got ${rounded(windKnots)}, which is ${alongInWords(headwindKnots)} and ${rounded(Math.abs(crosswindKnots))} across`,
 };

@@ -147,3 +147,59 @@ describe('CYCLE_COVERS', () => {
     );
   });
 });
+
+describe('CYCLE_VISITS', () => {
+  it('lists each day once, with every series that changes on it', () => {
+    const series = [['14-day'], [''], ['28-day'], ['14 day'], ['10 from 2020-12-05']];
+    // 3 and 31 December 2020 are AIRAC dates (Polish AIS calendar), 17 December lies halfway.
+    expect(rowsOf(call('CYCLE_VISITS', series, '2020-12-03', 1))).toEqual([
+      ['2020-12-03', '14-day, 28-day'],
+      ['2020-12-05', '10 from 2020-12-05'],
+      ['2020-12-15', '10 from 2020-12-05'],
+      ['2020-12-17', '14-day'],
+      ['2020-12-25', '10 from 2020-12-05'],
+      ['2020-12-31', '14-day, 28-day'],
+    ]);
+  });
+
+  it('looks ahead to the day before the same day of the last month, so that two spans never share a day', () => {
+    expect(rowsOf(call('CYCLE_VISITS', '56-day', '2024-10-31', 6))).toEqual([['2024-10-31', '56-day'], ['2024-12-26', '56-day'], ['2025-02-20', '56-day'], ['2025-04-17', '56-day']]);
+    expect(rowsOf(call('CYCLE_VISITS', '28-day from 2024-10-01', '2024-10-29', 12)).at(-1)).toEqual(['2025-10-28', '28 from 2024-10-01']);
+    expect(rowsOf(call('CYCLE_VISITS', '1 from 2024-10-01', '2024-10-01', 1)).at(-1)).toEqual(['2024-10-31', '1 from 2024-10-01']);
+  });
+
+  it('says where nothing changes, and refuses where no series is given', () => {
+    expect(call('CYCLE_VISITS', '56-day', '2024-11-01', 1)).toEqual([['', 'nothing changes in these months']]);
+    expect(sentenceOf('CYCLE_VISITS', [[''], ['']], '2024-11-01', 1)).toBe('CYCLE_VISITS: series_list must have at least one filled row; got none.');
+    expect(sentenceOf('CYCLE_VISITS', [['28-day'], ['weekly']], '2024-11-01', 1)).toMatch(/; got "weekly" \(row 2\)\.$/);
+  });
+});
+
+describe('CYCLE_MISMATCH', () => {
+  it('compares only cards of one database in one aircraft, beside their rows', () => {
+    const ledger = [
+      ['Craft One', 'Navigation', day('2020-12-03')],
+      ['Craft One', 'Obstacles', day('2020-12-31')],
+      ['', '', ''],
+      ['craft  one', 'navigation ', day('2020-12-31')],
+      ['Craft Two', 'Navigation', day('2020-12-31')],
+      ['Craft Two', 'Navigation', day('2020-12-31')],
+      ['Craft Three', 'Navigation', ''],
+      ['Craft Three', 'Navigation', day('2020-12-31')],
+      ['Craft Two', '', day('2020-12-31')],
+      ['Craft Four', 'Navigation', 'new'],
+      ['', '', ''],
+    ];
+    const part = (index: number) => ledger.map((row) => [row[index]]);
+    expect(call('CYCLE_MISMATCH', part(0), part(1), part(2))).toEqual([
+      ['NO'], ['OK'], [''], ['NO'], ['OK'], ['OK'], ['UNKNOWN'], ['UNKNOWN'], ['UNKNOWN'], ['UNKNOWN'], [''],
+    ]);
+  });
+
+  it('says NO of two dates that differ even where a third is missing', () => {
+    expect(call('CYCLE_MISMATCH', 'A', 'Navigation', [['2020-12-03'], ['2020-12-31']])).toEqual([['NO'], ['NO']]);
+    const three = (...loaded: string[]) => call('CYCLE_MISMATCH', [['A'], ['A'], ['A']], [['N'], ['N'], ['N']], loaded.map((date) => [date]));
+    expect(three('2020-12-03', '', '2020-12-31')).toEqual([['NO'], ['NO'], ['NO']]);
+    expect(three('2020-12-03', '', '2020-12-03')).toEqual([['UNKNOWN'], ['UNKNOWN'], ['UNKNOWN']]);
+  });
+});
