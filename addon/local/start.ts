@@ -27,7 +27,7 @@ const { values: options } = parseArgs({
 console.log((await demoTripLines()).join('\n'));
 if (!options.print) {
   const { folder } = await buildPage(root);
-  const file = new WorkbookFile(resolve(options.file), () => JSON.stringify(workbookData(sheetTemplates)));
+  const file = new WorkbookFile(resolve(process.env['INIT_CWD'] ?? '.', options.file), () => JSON.stringify(workbookData(sheetTemplates)));
   const { address } = await serve({ folder, file, port: Number(options.port) });
   console.log(`\nThe workbook is open at ${address} (on this machine only), kept in ${file.path}. Ctrl-C ends it.`);
 }

@@ -66,6 +66,18 @@ describe('the headless workbook', () => {
     expect(isoFromSerial(Number(value('E8')))).toBe('2001-01-25');
   });
 
+  it('takes the empty text of a formula for text, whatever was calculated before it, and an empty cell for 0', async () => {
+    const cells = { G2: '=IF(TRUE,"","")', G3: '=G2*2', G4: '=ISBLANK(G2)', G5: '=ISA_TEMPERATURE(A14)', G6: '=G5+1', G7: '=G20*2', G8: '=SUM(G2:G5)', G9: '=B12+1' };
+    await workbook.set(sheet, cells);
+    const column = () => workbook.values(sheet, 'G3:G9').flat();
+    const right = ['#VALUE!', false, '', '#VALUE!', 0, '#VALUE!', '#VALUE!'];
+    expect(column()).toEqual(right);
+    await workbook.set(sheet, { G3: '=G2*2', G6: '=G5+1', G9: '=B12+1' });
+    expect(column()).toEqual(right);
+    await workbook.set(sheet, { A10: 0, G2: '=IF(TRUE,"","")' });
+    expect(column()).toEqual(right);
+  });
+
   it('recalculates after an edit, and forgets the sentence of a call that now succeeds', async () => {
     await workbook.set(sheet, { A13: 36089, B2: 0 });
     expect(value('B4')).toBeCloseTo(0, 6);

@@ -11,6 +11,7 @@ import { registry } from '../../../functions/registry/index.generated';
 import type { SheetTemplate, TemplateValue } from '../../../sheets-templates/template';
 import { a1FromRange, rangeFromA1, splitSheetReference } from './a1';
 import { engineFunctions } from './adapter';
+import { keepEmptyText } from './emptyText';
 import type { EngineModule } from './engineValues';
 import { SentenceBook } from './sentenceBook';
 import { cellContent, workbookData } from './workbookData';
@@ -22,6 +23,7 @@ const { FUniver } = require('@univerjs/core/facade') as typeof CoreFacade;
 const engine = require('@univerjs/engine-formula') as EngineModule;
 const { UniverSheetsPlugin } = require('@univerjs/sheets') as typeof Sheets;
 const { UniverSheetsFormulaPlugin, CalculationMode } = require('@univerjs/sheets-formula') as typeof SheetsFormula;
+keepEmptyText(engine);
 for (const part of ['sheets', 'engine-formula', 'sheets-formula']) require(`@univerjs/${part}/facade`);
 
 /** A cell as it stands: "" where it is empty, serial numbers for dates, the error's text for an error. */

@@ -70,13 +70,14 @@ function limits(validation: Validation): object {
   }
 }
 
-/** Refuses what does not fit (error style 1) and says what would. */
+/** Refuses what does not fit (error style 1) and says what would; a choice keeps the look of its cell (render mode 1). */
 function validations(template: SheetTemplate): object[] {
   return template.validations.map((validation, index) => ({
     uid: `${template.key}-input-${index}`,
     ranges: [rangeFromA1(validation.range)],
     allowBlank: true,
     errorStyle: 1,
+    renderMode: 1,
     showErrorMessage: true,
     error: validation.help,
     ...limits(validation),

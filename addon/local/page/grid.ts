@@ -22,6 +22,7 @@ import '@univerjs/preset-sheets-hyper-link/lib/index.css';
 import '@univerjs/preset-sheets-note/lib/index.css';
 import { registry } from '../../../functions/registry/index.generated';
 import { engineFunctions } from '../engine/adapter';
+import { keepEmptyText } from '../engine/emptyText';
 import type { SentenceBook } from '../engine/sentenceBook';
 import { functionHelp } from './functionHelp';
 
@@ -40,6 +41,7 @@ function registerPresets(univer: Univer, presets: readonly Preset[]): void {
 }
 
 export function startGrid(container: string, book: SentenceBook): FUniver {
+  keepEmptyText(engine);
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalFormattingWords, dataValidationWords, drawingWords, hyperLinkWords, noteWords) },

@@ -3,11 +3,12 @@ import './page.css';
 import type { IWorkbookData } from '@univerjs/core';
 import { SentenceBook } from '../engine/sentenceBook';
 import { drawCharts } from './charts/drawCharts';
-import { startGrid, loadWorkbook } from './grid';
+import { elementNamed } from './elements';
+import { loadWorkbook, startGrid } from './grid';
 import { keepSaved } from './saving';
 import { showSentences } from './sentenceStrip';
 import { followLinks } from './sheetLinks';
-import { elementNamed } from './elements';
+import { markTimes } from './times';
 
 async function start(): Promise<void> {
   const book = new SentenceBook();
@@ -17,10 +18,12 @@ async function start(): Promise<void> {
   const api = startGrid('grid', book);
   api.getFormula().calculationStart(() => book.beginCalculation());
   drawCharts(api);
+  markTimes(api);
   const workbook = loadWorkbook(api, data);
   followLinks(api, workbook);
   showSentences(api, workbook, book);
   keepSaved(api, workbook, answer.headers.get('ETag') ?? '');
+  // For the browser's console and the tests of the page.
   Object.assign(window, { rampwright: { api, workbook } });
 }
 

@@ -1,0 +1,28 @@
+// Builds the Google host into dist/google: Code.js, panel.html, appsscript.json, and nothing else.
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import { googleCode } from './googleBundle';
+import { panelPage } from './panelPage';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+export type GoogleFiles = Readonly<Record<'Code.js' | 'panel.html' | 'appsscript.json', string>>;
+
+export async function googleFiles(): Promise<GoogleFiles> {
+  const [code, panel] = await Promise.all([googleCode({ root }), panelPage(root, 'addon/google/client/main.tsx')]);
+  return { 'Code.js': code, 'panel.html': panel, 'appsscript.json': readFileSync(join(root, 'appsscript.json'), 'utf8') };
+}
+
+export async function buildGoogle(): Promise<void> {
+  const files = Object.entries(await googleFiles());
+  const folder = join(root, 'dist/google');
+  // Emptied first: clasp would push whatever an older build left there.
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(folder, { recursive: true });
+  for (const [name, content] of files) writeFileSync(join(folder, name), content);
+  const sizes = files.map(([name, content]) => `${name} ${(Buffer.byteLength(content) / 1024).toFixed(1)} KB`);
+  console.log(`dist/google: ${sizes.join(', ')}`);
+}
+
+if (process.argv[1] !== undefined && pathToFileURL(process.argv[1]).href === import.meta.url) await buildGoogle();

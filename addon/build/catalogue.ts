@@ -1,0 +1,39 @@
+// What the panel knows of functions and sheets, made at build time from the registry and the templates: plain data, so
+// that the panel carries none of their code.
+import type { Plugin } from 'esbuild';
+import type { FunctionDeclaration } from '../../functions/registry/declaration';
+import { registry } from '../../functions/registry/index.generated';
+import { sheetTemplates } from '../../sheets-templates';
+import type { Catalogue, FunctionEntry } from '../panel/catalogue';
+import { exampleAnswer, exampleFormula, parameterHelp, signature, sourceInWords } from './reference';
+
+function functionEntry(declaration: FunctionDeclaration): FunctionEntry {
+  const { name, subject, summary, notes, parameters, results, examples } = declaration;
+  return {
+    name,
+    subject,
+    summary,
+    notes,
+    signature: signature(declaration),
+    parameters: Object.entries(parameters).map(([key, parameter]) => ({ name: key, unit: parameter.unit, help: parameterHelp(parameter), optional: parameter.optional !== undefined })),
+    results: Object.entries(results).map(([key, { unit, help }]) => ({ name: key, unit, help })),
+    examples: examples.map((example) => ({ formula: exampleFormula(name, example), answer: exampleAnswer(example), source: example.source })),
+    source: sourceInWords(declaration),
+  };
+}
+
+export const catalogue: Catalogue = {
+  functions: registry.map(functionEntry),
+  sheets: sheetTemplates.map(({ key, name }) => ({ key, name })),
+};
+
+/** Lets the panel import the data as a module. */
+export function cataloguePlugin(data: Catalogue = catalogue): Plugin {
+  return {
+    name: 'catalogue',
+    setup(build) {
+      build.onResolve({ filter: /^rampwright:catalogue$/ }, ({ path }) => ({ path, namespace: 'catalogue' }));
+      build.onLoad({ filter: /.*/, namespace: 'catalogue' }, () => ({ contents: JSON.stringify(data), loader: 'json' }));
+    },
+  };
+}

@@ -1,0 +1,36 @@
+// The licence notices that a bundle must carry for the packages inside it, from those packages' own files.
+import { existsSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Metafile } from 'esbuild';
+
+function packagesIn({ inputs }: Metafile): string[] {
+  const names = Object.keys(inputs).map((path) => /(?:^|\/)node_modules\/((?:@[^/]+\/)?[^/]+)\//.exec(path)?.[1]);
+  return [...new Set(names.filter((name): name is string => name !== undefined))].sort();
+}
+
+interface Package {
+  readonly version: string;
+  readonly license: string;
+}
+
+const licenceFiles = ['LICENSE', 'LICENSE.txt', 'LICENSE.md', 'LICENCE', 'license'];
+
+function licenceText(folder: string, name: string): string {
+  const found = licenceFiles.map((file) => join(folder, file)).find((file) => existsSync(file));
+  if (found === undefined) throw new Error(`${name} has no licence file, so it cannot be bundled`);
+  return readFileSync(found, 'utf8').trim().replace(/\*\//g, '* /');
+}
+
+/** Lines are joined, paragraphs kept: the same words in less room. */
+const compact = (text: string): string => text.split(/\n\s*\n/).map((paragraph) => paragraph.replace(/\s+/g, ' ').trim()).join('\n');
+
+/** Text for a comment at the top of the bundle; empty where nothing foreign is inside. */
+export function notices(root: string, metafile: Metafile): string {
+  return packagesIn(metafile)
+    .map((name) => {
+      const folder = join(root, 'node_modules', name);
+      const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Package;
+      return `Contains ${name} ${version} (${license}):\n${compact(licenceText(folder, name))}`;
+    })
+    .join('\n\n');
+}

@@ -1,0 +1,77 @@
+// An esbuild plugin: leaves out of the platform's bundle the texts of the declarations that no call needs (summaries,
+// help, notes, examples, sources). The JSDoc above each function and the panel keep them; without this they would be in
+// the bundle twice, and read anew at every call. What a sentence of an error needs stays: names, units, limits.
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Plugin } from 'esbuild';
+import ts from 'typescript';
+
+interface Edit {
+  readonly start: number;
+  readonly end: number;
+  readonly text: string;
+}
+
+const forms = new Set(['mapping', 'folding', 'laying']);
+const emptyTexts: Readonly<Record<string, string>> = { summary: "''", notes: "''", subject: "''", examples: '[]', sources: '[]' };
+
+const isText = (node: ts.Node): boolean => ts.isStringLiteralLike(node) || ts.isTemplateExpression(node);
+
+/** Properties of an object literal, by name. */
+function properties(node: ts.Node): readonly (readonly [string, ts.PropertyAssignment])[] {
+  if (!ts.isObjectLiteralExpression(node)) return [];
+  return node.properties.flatMap((property) => (ts.isPropertyAssignment(property) && ts.isIdentifier(property.name) ? [[property.name.text, property] as const] : []));
+}
+
+/** Names imported from the readers, the modifiers and the forms of a declaration: their text arguments are help. */
+function registryImports(file: ts.SourceFile): ReadonlySet<string> {
+  const names = file.statements.flatMap((statement) => {
+    if (!ts.isImportDeclaration(statement) || !ts.isStringLiteral(statement.moduleSpecifier)) return [];
+    const bindings = statement.importClause?.namedBindings;
+    const ours = /^\.\/registry\/(read\w+|modifiers|declaration)$/.test(statement.moduleSpecifier.text) && bindings !== undefined && ts.isNamedImports(bindings);
+    return ours ? bindings.elements.map((element) => element.name.text) : [];
+  });
+  return new Set(names);
+}
+
+/** Source text of a file in functions/ with its texts emptied. */
+export function withoutTexts(name: string, source: string): string {
+  const file = ts.createSourceFile(name, source, ts.ScriptTarget.Latest, true);
+  const known = registryImports(file);
+  const edits: Edit[] = [];
+  const empty = (node: ts.Node, text = "''"): number => edits.push({ start: node.getStart(), end: node.getEnd(), text });
+  const visit = (node: ts.Node): void => {
+    if (ts.isCallExpression(node) && ts.isIdentifier(node.expression) && known.has(node.expression.text)) {
+      const [first] = node.arguments;
+      if (forms.has(node.expression.text) && first !== undefined) {
+        for (const [key, { initializer }] of properties(first)) if (key in emptyTexts) empty(initializer, emptyTexts[key]);
+      } else {
+        for (const argument of node.arguments) {
+          if (isText(argument)) empty(argument);
+          for (const [key, { initializer }] of properties(argument)) if (key === 'help' && isText(initializer)) empty(initializer);
+        }
+      }
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(file);
+  return applied(source, edits);
+}
+
+/** Edits inside an edited part are dropped with it. */
+function applied(source: string, edits: readonly Edit[]): string {
+  const outer = edits.filter((edit) => !edits.some((other) => other !== edit && other.start <= edit.start && other.end >= edit.end));
+  return [...outer].sort((one, other) => other.start - one.start).reduce((text, { start, end, text: put }) => text.slice(0, start) + put + text.slice(end), source);
+}
+
+export function stripTexts(root: string): Plugin {
+  const folder = join(root, 'functions');
+  return {
+    name: 'strip-texts',
+    setup(build) {
+      build.onLoad({ filter: /[\\/]functions[\\/][^\\/]+\.ts$/ }, async ({ path }) =>
+        path.startsWith(folder) ? { contents: withoutTexts(path, await readFile(path, 'utf8')), loader: 'ts' } : undefined,
+      );
+    },
+  };
+}

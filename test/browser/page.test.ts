@@ -1,0 +1,103 @@
+// The page with a tiny sheet: typed cells recalculate, help shows, errors explain themselves, the file keeps what was typed.
+import { readFile, writeFile } from 'node:fs/promises';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { tinyTemplate } from '../support/tinyTemplate';
+import { clickCell, launch, openPage, serveTemplates, shown, textOf, typeInto, untilSaved, watch, type Served, type Watched } from './support';
+
+describe('the page', () => {
+  let served: Served;
+  let browser: Browser;
+  let page: Page;
+  let watched: Watched;
+
+  beforeAll(async () => {
+    served = await serveTemplates([tinyTemplate]);
+    browser = await launch();
+    page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    watched = watch(page);
+    await openPage(page, served.address);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.stop();
+  });
+
+  it('shows the caution, and a typed value changes what depends on it', async () => {
+    expect(await textOf(page, 'caution')).toContain('Planning aid only: the approved manual, official data, local rules and the pilot in command decide.');
+    expect(await shown(page, 'B5')).toBe('CHECK');
+    await typeInto(page, 'B2', '0');
+    expect(Number(await shown(page, 'B4'))).toBeCloseTo(0, 3);
+    expect(await shown(page, 'B5')).toBe('OK');
+  });
+
+  it('shows our help while a function is typed', async () => {
+    await clickCell(page, 'G2');
+    await page.keyboard.type('=density_al');
+    await page.getByText('Density altitude: the height in the standard atmosphere').first().waitFor();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+    await clickCell(page, 'G4');
+    await page.keyboard.type('=DENSITY_ALTITUDE(');
+    await page.getByText('pressure_altitude_ft', { exact: false }).first().waitFor();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+  });
+
+  it('says under the grid why the selected cell is an error', async () => {
+    await clickCell(page, 'B15');
+    expect(await textOf(page, 'sentence')).toBe('ISA_TEMPERATURE: pressure_altitude_ft must be -5,000 to 65,617 feet; got "warm".');
+    await clickCell(page, 'B13');
+    expect(await textOf(page, 'sentence')).toContain('got "warm" (row 4).');
+    await clickCell(page, 'B4');
+    expect(await textOf(page, 'sentence')).toBe('');
+    await typeInto(page, 'G6', '=ISA_TEMPERATURE("cold")');
+    await clickCell(page, 'G6');
+    expect(await textOf(page, 'sentence')).toContain('got "cold"');
+    await typeInto(page, 'G7', '=1/0');
+    await clickCell(page, 'G7');
+    expect(await textOf(page, 'sentence')).toBe('The formula divides by zero or by a blank cell.');
+  });
+
+  it('refuses an entry that is out of its limits, and keeps the old one', async () => {
+    await clickCell(page, 'B2');
+    await page.keyboard.type('99999');
+    await page.keyboard.press('Enter');
+    await page.getByText('Feet.').first().waitFor();
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+    expect(Number(await shown(page, 'B2'))).not.toBe(99999);
+  });
+
+  it('draws the chart from the cells', async () => {
+    const paths = page.locator('.chart svg path');
+    const before = await paths.first().getAttribute('d');
+    await typeInto(page, 'A11', '20000');
+    await expect.poll(() => paths.first().getAttribute('d')).not.toBe(before);
+  });
+
+  it('keeps the file as typed, with a backup, and shows it again after a reload', async () => {
+    await untilSaved(page);
+    expect(await readFile(served.filePath, 'utf8')).toContain('20000');
+    expect(await readFile(`${served.filePath}.backup`, 'utf8')).toContain('Tiny sheet');
+    await openPage(page, served.address);
+    expect(Number(String(await shown(page, 'A11')).replace(',', ''))).toBe(20000);
+    expect(await shown(page, 'B5')).toBe('OK');
+    await page.locator('.chart svg').waitFor();
+    expect(await page.locator('.chart').count()).toBe(1);
+  });
+
+  it('does not write over a file that was changed elsewhere, and says so', async () => {
+    const elsewhere = (await readFile(served.filePath, 'utf8')).replace('A tiny sheet, invented', 'Changed elsewhere');
+    await writeFile(served.filePath, elsewhere);
+    await typeInto(page, 'A10', '1000');
+    await expect.poll(() => textOf(page, 'saved')).toContain('NOT SAVED: The file was changed elsewhere');
+    expect(await readFile(served.filePath, 'utf8')).toBe(elsewhere);
+  });
+
+  it('asked no other machine for anything, and reported no error', () => {
+    expect(watched.foreign).toEqual([]);
+    // The refused save is the browser's own line about its answer.
+    expect(watched.errors.filter((line) => !line.includes('412'))).toEqual([]);
+  });
+});

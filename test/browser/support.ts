@@ -1,0 +1,107 @@
+// Serves the built page from a file of its own, and drives it in Chromium: cells by their A1 names, keys as typed.
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { chromium, type Browser, type Page } from 'playwright-core';
+import { buildPage } from '../../addon/local/buildPage';
+import { workbookData } from '../../addon/local/engine/workbookData';
+import { serve, type RunningServer } from '../../addon/local/server/server';
+import { WorkbookFile } from '../../addon/local/server/workbookFile';
+import type { SheetTemplate } from '../../sheets-templates/template';
+
+export const root = fileURLToPath(new URL('../..', import.meta.url));
+
+const flags = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+
+export interface Served {
+  readonly address: string;
+  readonly filePath: string;
+  stop(): Promise<void>;
+}
+
+export async function serveTemplates(templates: readonly SheetTemplate[]): Promise<Served> {
+  const { folder } = await buildPage(root);
+  const home = await mkdtemp(join(tmpdir(), 'rampwright-test-'));
+  const file = new WorkbookFile(join(home, 'workbook.json'), () => JSON.stringify(workbookData(templates)));
+  const server: RunningServer = await serve({ folder, file, port: 0 });
+  return {
+    address: server.address,
+    filePath: file.path,
+    stop: async () => {
+      await server.close();
+      await rm(home, { recursive: true, force: true });
+    },
+  };
+}
+
+export function launch(): Promise<Browser> {
+  const executablePath = process.env['CHROME_PATH'] ?? '/usr/bin/chromium';
+  return chromium.launch({ executablePath, args: flags });
+}
+
+/** Requests that leave this machine, and errors of the page. */
+export interface Watched {
+  readonly foreign: string[];
+  readonly errors: string[];
+}
+
+export function watch(page: Page): Watched {
+  const watched: Watched = { foreign: [], errors: [] };
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    if (hostname !== '127.0.0.1' && !['data:', 'blob:', 'about:'].includes(protocol)) watched.foreign.push(request.url());
+  });
+  page.on('pageerror', (error) => watched.errors.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') watched.errors.push(message.text());
+  });
+  return watched;
+}
+
+/** Runs a piece of code in the page, where `workbook` is the grid's own. */
+const inPage = <Result>(page: Page, code: string): Promise<Result> => page.evaluate<Result>(`(() => { const { workbook } = window.rampwright; ${code} })()`);
+
+export const calculations = (page: Page): Promise<number> => page.evaluate<number>("performance.getEntriesByName('calculated').length");
+
+export async function openPage(page: Page, address: string): Promise<void> {
+  await page.goto(address);
+  await page.waitForFunction("performance.getEntriesByName('calculated').length > 0 && performance.getEntriesByName('grid drawn').length > 0");
+  // The grid takes no keys until its lazy parts are in.
+  await page.waitForTimeout(500);
+}
+
+export const showSheet = async (page: Page, name: string): Promise<void> => {
+  await inPage(page, `workbook.setActiveSheet(workbook.getSheetByName(${JSON.stringify(name)}));`);
+  await page.waitForTimeout(300);
+};
+
+export const activeSheet = (page: Page): Promise<string> => inPage(page, 'return workbook.getActiveSheet().getSheetName();');
+
+/** The cell as the grid shows it. */
+export const shown = (page: Page, cell: string): Promise<unknown> => inPage(page, `return workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getValue();`);
+
+export async function clickCell(page: Page, cell: string): Promise<void> {
+  const { x, y } = await inPage<{ x: number; y: number }>(
+    page,
+    `const box = workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getCellRect();
+     const canvases = [...document.querySelectorAll('canvas')].sort((a, b) => b.width * b.height - a.width * a.height);
+     const grid = canvases[0].getBoundingClientRect();
+     return { x: grid.left + box.x + box.width / 2, y: grid.top + box.y + box.height / 2 };`,
+  );
+  await page.mouse.click(x, y);
+  await page.waitForTimeout(150);
+}
+
+/** Types into a cell as a person does, and waits for the answers. */
+export async function typeInto(page: Page, cell: string, text: string): Promise<void> {
+  await clickCell(page, cell);
+  await page.keyboard.type(text);
+  const before = await calculations(page);
+  await page.keyboard.press('Enter');
+  await page.waitForFunction(`performance.getEntriesByName('calculated').length > ${before}`);
+}
+
+export const textOf = async (page: Page, id: string): Promise<string> => (await page.textContent(`#${id}`)) ?? '';
+
+export const untilSaved = (page: Page): Promise<unknown> => page.waitForFunction("document.getElementById('saved').textContent === 'Saved'");
