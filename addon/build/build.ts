@@ -10,7 +10,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 export type GoogleFiles = Readonly<Record<'Code.js' | 'panel.html' | 'appsscript.json', string>>;
 
 export async function googleFiles(): Promise<GoogleFiles> {
-  const [code, panel] = await Promise.all([googleCode({ root }), panelPage(root, 'addon/google/client/main.tsx')]);
+  const [code, panel] = await Promise.all([googleCode({ root }), panelPage(root, 'addon/google/client/main.ts')]);
   return { 'Code.js': code, 'panel.html': panel, 'appsscript.json': readFileSync(join(root, 'appsscript.json'), 'utf8') };
 }
 

@@ -13,6 +13,11 @@ export function isRange(value: unknown): value is readonly unknown[] {
   return Array.isArray(value);
 }
 
+/** A blank cell, or a range of nothing but blank cells. */
+export function isWhollyBlank(value: CellValue): boolean {
+  return isRange(value) ? value.every(isWhollyBlank) : isBlank(value);
+}
+
 const errorText = /^#(N\/A|REF!|VALUE!|DIV\/0!|NAME\?|NUM!|NULL!|ERROR!|SPILL!|CALC!|CYCLE!)$/i;
 
 /** Inside a range, a cell that holds an error arrives as its text. */

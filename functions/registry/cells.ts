@@ -1,6 +1,6 @@
 // One cell in, one cell out: between what the host sends or takes and what an implementation reads or gives.
 import { ArgumentError } from './argumentError';
-import { isBlank, type CellValue } from './cellValues';
+import { isWhollyBlank, type CellValue } from './cellValues';
 import type { DateHost } from './dateHost';
 import type { Parameter, ResultCell } from './declaration';
 import { NamedArgumentError, ownMistake, SheetError, sentence } from './wordError';
@@ -8,7 +8,7 @@ import { NamedArgumentError, ownMistake, SheetError, sentence } from './wordErro
 /** One value of one argument: its default where it may be left out, else what its reader makes of it. */
 export function readValue(name: string, parameter: Parameter<unknown>, raw: CellValue, dates: DateHost): unknown {
   const { optional } = parameter;
-  if (optional !== undefined && (optional.blankIsMistake === true ? raw === undefined : isBlank(raw))) return optional.value;
+  if (optional !== undefined && (optional.blankIsMistake === true ? raw === undefined : isWhollyBlank(raw))) return optional.value;
   try {
     return parameter.read(raw, dates);
   } catch (thrown) {
