@@ -1,5 +1,5 @@
 // Airspeeds below the speed of sound: calibrated airspeed to Mach number to true airspeed, in the air as it is.
-import { standardPressureHectopascals } from './atmosphere';
+import { pressureAltitudeFromPressureFeet, standardPressureHectopascals } from './atmosphere';
 import { gasConstantDryAir, heatCapacityRatio, seaLevelPressureHectopascals, seaLevelTemperatureKelvin } from './constants';
 import { CoreError } from './errors';
 import { celsiusFromKelvin, kelvinFromCelsius, knotsFromMetresPerSecond } from './units';
@@ -44,6 +44,13 @@ export function machFromCalibrated(calibratedKnots: number, pressureAltitudeFeet
 export function calibratedFromMachKnots(machNumber: number, pressureAltitudeFeet: number): number {
   return seaLevelSpeedOfSoundKnots * machOfImpactPressureRatio(impactPressureRatio(machNumber) / pressureFall(pressureAltitudeFeet));
 }
+
+/**
+ * The changeover altitude, where this calibrated airspeed and this Mach number are the same speed: below it the Mach number is the
+ * faster of the two. Both have the same impact pressure there: p = p0 (qc0 / p0) / (qc / p). @source nasa-rp-1046, as above.
+ */
+export const changeoverAltitudeFeet = (calibratedKnots: number, machNumber: number): number =>
+  pressureAltitudeFromPressureFeet((seaLevelPressureHectopascals * impactPressureRatio(calibratedKnots / seaLevelSpeedOfSoundKnots)) / impactPressureRatio(machNumber));
 
 /** V = M a. @source nasa-rp-1046, definition of the Mach number. */
 export const trueFromMachKnots = (machNumber: number, temperatureCelsius: number): number => machNumber * speedOfSoundKnots(temperatureCelsius);

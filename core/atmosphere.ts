@@ -17,7 +17,6 @@ const tropopauseKelvin = seaLevelTemperatureKelvin - troposphereLapseKelvinPerMe
 const tropopauseHectopascals = seaLevelPressureHectopascals * (tropopauseKelvin / seaLevelTemperatureKelvin) ** pressureExponent;
 /** p = p11 exp(-(h - 11 km) / H) above the tropopause. @source icao-7488, equation 13 (isothermal layer). */
 const isothermalScaleMetres = (gasConstantDryAir * tropopauseKelvin) / standardGravity;
-const seaLevelDensity = (seaLevelPressureHectopascals * 100) / (gasConstantDryAir * seaLevelTemperatureKelvin);
 
 /** Deepest height the model is used at here: -5000 ft, far below any field. */
 export const lowestAltitudeFeet = -5000;
@@ -70,9 +69,18 @@ function vapourPressureHectopascals(dewPointCelsius: number): number {
 /** Ratio of the molar masses of water and dry air. @source wmo-8, annex 4.A. */
 const waterToAirMassRatio = 0.62198;
 
+/** rho = p / (R T), kg/m3. @source icao-7488, equation of state. */
+const densityOf = (hectopascals: number, kelvin: number): number => (hectopascals * 100) / (gasConstantDryAir * kelvin);
+
+const seaLevelDensity = densityOf(seaLevelPressureHectopascals, seaLevelTemperatureKelvin);
+
+/** The standard atmosphere is tabulated from -5 km (and here to 20 km); no density altitude is given beyond. @source icao-7488, table 1. */
+const lowestModelFeet = feetFromMetres(-5000);
+const standardDensity = (altitudeFeet: number): number => densityOf(standardPressureHectopascals(altitudeFeet), standardTemperatureKelvin(altitudeFeet));
+
 /** The height at which the standard atmosphere has this density, kg/m3. @source icao-7488, equations 12 to 14, inverted. */
 function altitudeOfDensityFeet(density: number): number {
-  const tropopauseDensity = (tropopauseHectopascals * 100) / (gasConstantDryAir * tropopauseKelvin);
+  const tropopauseDensity = densityOf(tropopauseHectopascals, tropopauseKelvin);
   if (density >= tropopauseDensity) {
     const kelvin = seaLevelTemperatureKelvin * (density / seaLevelDensity) ** (1 / (pressureExponent - 1));
     return feetFromMetres((seaLevelTemperatureKelvin - kelvin) / troposphereLapseKelvinPerMetre);
@@ -82,6 +90,7 @@ function altitudeOfDensityFeet(density: number): number {
 
 /**
  * Density altitude, with the virtual temperature where a dew point is given: Tv = T / (1 - (e/p)(1 - 0.62198)).
+ * Throws where the air is thinner or denser than any of the standard atmosphere from -5 to 20 km.
  * @source icao-7488, equations 12 to 14; virtual temperature wmo-8, annex 4.A.
  */
 export function densityAltitudeFeet(altitudeFeet: number, temperatureCelsius: number, dewPointCelsius?: number): number {
@@ -90,6 +99,13 @@ export function densityAltitudeFeet(altitudeFeet: number, temperatureCelsius: nu
   }
   const pressure = standardPressureHectopascals(altitudeFeet);
   const vapour = dewPointCelsius === undefined ? 0 : vapourPressureHectopascals(dewPointCelsius);
-  const virtualKelvin = kelvinFromCelsius(temperatureCelsius) / (1 - (vapour / pressure) * (1 - waterToAirMassRatio));
-  return altitudeOfDensityFeet((pressure * 100) / (gasConstantDryAir * virtualKelvin));
+  const dryShare = 1 - (vapour / pressure) * (1 - waterToAirMassRatio);
+  const temperatureOfDensity = (density: number): number => celsiusFromKelvin((densityOf(pressure, 1) / density) * dryShare);
+  const low = temperatureOfDensity(standardDensity(lowestModelFeet));
+  const high = temperatureOfDensity(standardDensity(highestAltitudeFeet));
+  if (temperatureCelsius < low || temperatureCelsius > high) {
+    const unit = 'degrees Celsius at this pressure altitude, so that the density altitude stays within the standard atmosphere';
+    throw new CoreError('outside-range', { quantity: 'temperatureCelsius', unit, low, high, received: temperatureCelsius });
+  }
+  return altitudeOfDensityFeet(densityOf(pressure, kelvinFromCelsius(temperatureCelsius) / dryShare));
 }

@@ -74,6 +74,16 @@ export interface CoreErrorDetails {
   };
   /** Wind against which no heading makes headway along the course. */
   'wind-too-strong': { readonly windKnots: number; readonly trueAirspeedKnots: number; readonly headwindKnots: number; readonly crosswindKnots: number };
+  /** A table by altitude gives the same one twice. */
+  'level-repeated': { readonly table: string; readonly altitudeFeet: number };
+  /** The levels do not reach over all the heights needed, and nothing is extrapolated. */
+  'levels-too-few': { readonly table: string; readonly lowest: number; readonly highest: number; readonly neededLow: number; readonly neededHigh: number };
+  /** No row of the schedule covers the start of the descent. */
+  'schedule-too-low': { readonly highest: number; readonly needed: number };
+  /** An indicated airspeed of the schedule that would be beyond the speed of sound at this height. */
+  'schedule-too-fast': { readonly knots: number; readonly altitudeFeet: number; readonly highestKnots: number };
+  /** Wind aloft against which no heading makes headway along the course at this height. */
+  'winds-too-strong': { readonly altitudeFeet: number; readonly trueAirspeedKnots: number; readonly headwindKnots: number; readonly crosswindKnots: number };
 }
 
 export type CoreErrorCode = keyof CoreErrorDetails;

@@ -2,7 +2,7 @@
 // units, our directions and our errors. The library is touched inside functions only, so that hosts can load it late.
 import geodesic from 'geographiclib-geodesic';
 import { CoreError } from './errors';
-import { asTrueDegrees, nauticalMilesFromMetres, wrapDegrees, type TrueDegrees } from './units';
+import { asTrueDegrees, metresFromNauticalMiles, nauticalMilesFromMetres, wrapDegrees, type TrueDegrees } from './units';
 
 /** South and west negative. */
 export interface Position {
@@ -35,4 +35,12 @@ export function geodesicLeg(from: Position, to: Position): GeodesicLeg {
     initialCourse: asTrueDegrees(wrapDegrees(azi1)),
     finalCourse: asTrueDegrees(wrapDegrees(azi2)),
   };
+}
+
+/** The point at a distance along the geodesic that leaves `from` on a true course. @source karney-2013, direct problem; within 15 nanometres. */
+export function geodesicPoint(from: Position, course: TrueDegrees, distanceNauticalMiles: number): Position {
+  const solution = geodesic.Geodesic.WGS84.Direct(from.latitudeDegrees, from.longitudeDegrees, course, metresFromNauticalMiles(distanceNauticalMiles));
+  const { lat2, lon2 } = solution as Required<typeof solution>;
+  // Adding 0 turns a negative zero into zero.
+  return { latitudeDegrees: lat2 + 0, longitudeDegrees: lon2 + 0 };
 }

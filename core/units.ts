@@ -14,6 +14,8 @@ const metresPerFoot = 0.3048;
 /** International nautical mile. @source sp-811, appendix B.8: exactly 1852 m. */
 const metresPerNauticalMile = 1852;
 const secondsPerHour = 3600;
+/** US gallon, 231 cubic inches. @source sp-811, appendix B.8: exactly 3.785411784 L. */
+const litresPerUsGallon = 3.785411784;
 /** @source sp-811, section 4.2.2: 0 degrees Celsius is exactly 273.15 K. */
 const kelvinAtZeroCelsius = 273.15;
 /**
@@ -22,13 +24,22 @@ const kelvinAtZeroCelsius = 273.15;
  */
 const hectopascalsPerInchOfMercury = (0.0254 * 13595.1 * 9.80665) / 100;
 
+/** Avoirdupois pound. @source sp-811, appendix B.8: exactly 0.45359237 kg. */
+const kilogramsPerPound = 0.45359237;
+
+export const kilogramsFromPounds = (pounds: number): number => pounds * kilogramsPerPound;
+export const poundsFromKilograms = (kilograms: number): number => kilograms / kilogramsPerPound;
 export const metresFromFeet = (feet: number): number => feet * metresPerFoot;
 export const feetFromMetres = (metres: number): number => metres / metresPerFoot;
 export const feetFromNauticalMiles = (nauticalMiles: number): number => (nauticalMiles * metresPerNauticalMile) / metresPerFoot;
 export const nauticalMilesFromFeet = (feet: number): number => (feet * metresPerFoot) / metresPerNauticalMile;
+export const metresFromNauticalMiles = (nauticalMiles: number): number => nauticalMiles * metresPerNauticalMile;
 export const nauticalMilesFromMetres = (metres: number): number => metres / metresPerNauticalMile;
 export const metresPerSecondFromKnots = (knots: number): number => (knots * metresPerNauticalMile) / secondsPerHour;
 export const knotsFromMetresPerSecond = (metresPerSecond: number): number => (metresPerSecond * secondsPerHour) / metresPerNauticalMile;
+export const nauticalMilesPerSecondFromKnots = (knots: number): number => knots / secondsPerHour;
+export const litresFromUsGallons = (gallons: number): number => gallons * litresPerUsGallon;
+export const usGallonsFromLitres = (litres: number): number => litres / litresPerUsGallon;
 export const kelvinFromCelsius = (celsius: number): number => celsius + kelvinAtZeroCelsius;
 export const celsiusFromKelvin = (kelvin: number): number => kelvin - kelvinAtZeroCelsius;
 export const hectopascalsFromInchesOfMercury = (inches: number): number => inches * hectopascalsPerInchOfMercury;

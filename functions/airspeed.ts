@@ -1,5 +1,5 @@
 // Sheet functions of airspeed and Mach number.
-import { trueAirspeedKnots } from '../core/airspeed';
+import { machFromTrue, trueAirspeedKnots } from '../core/airspeed';
 import { highestAltitudeFeet, lowestAltitudeFeet } from '../core/atmosphere';
 import { mapping, result } from './registry/declaration';
 import { number } from './registry/readNumber';
@@ -32,4 +32,22 @@ export const TRUE_AIRSPEED = mapping({
   compute: ({ calibrated_kt, pressure_altitude_ft, temperature_c }) => ({
     true_airspeed: trueAirspeedKnots(calibrated_kt, pressure_altitude_ft, temperature_c),
   }),
+});
+
+export const MACH_NUMBER = mapping({
+  name: 'MACH_NUMBER',
+  subject,
+  summary: 'Mach number from true airspeed and temperature.',
+  parameters: {
+    true_airspeed_kt: number({ unit: 'knots', minimum: 0, maximum: 2000, help: 'True airspeed.' }),
+    temperature_c: temperature,
+  },
+  results: { mach_number: result('', 'True airspeed over the local speed of sound.') },
+  sources: ['nasa-rp-1046', 'icao-7488'],
+  notes: 'The speed of sound of dry air depends on temperature alone.',
+  examples: [
+    { arguments: [463, -41], gives: 0.78, tolerance: 0.005, source: 'FAA airline transport pilot question: Mach 0.78 at -41 degrees is 463 kt true' },
+    { arguments: [661.48, 15], gives: 1, tolerance: 0.00001, source: 'ICAO Doc 7488: the speed of sound at the standard sea level is 661.48 kt' },
+  ],
+  compute: ({ true_airspeed_kt, temperature_c }) => ({ mach_number: machFromTrue(true_airspeed_kt, temperature_c) }),
 });

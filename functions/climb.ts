@@ -1,5 +1,5 @@
 // Sheet functions of the climb: gradient to rate and back.
-import { climbRateFeetPerMinute } from '../core/climb';
+import { climbGradientFeetPerNauticalMile, climbRateFeetPerMinute, gradientPercent } from '../core/climb';
 import { mapping, result } from './registry/declaration';
 import { number } from './registry/readNumber';
 
@@ -23,4 +23,28 @@ export const CLIMB_RATE_NEEDED = mapping({
     { arguments: [200.5, 100], gives: 334.2, tolerance: 0.05, source: 'ATPL question: 3.3 % (200.5 ft/NM) at 100 kt' },
   ],
   compute: ({ gradient_ft_per_nm, groundspeed_kt }) => ({ rate_fpm: climbRateFeetPerMinute(gradient_ft_per_nm, groundspeed_kt) }),
+});
+
+export const CLIMB_GRADIENT = mapping({
+  name: 'CLIMB_GRADIENT',
+  subject,
+  summary: 'Climb gradient over the ground that a rate of climb gives at a groundspeed.',
+  parameters: {
+    rate_fpm: number({ unit: 'feet per minute', minimum: -10000, maximum: 10000, help: 'Rate of climb; negative where the aircraft sinks.' }),
+    groundspeed_kt: groundspeed,
+  },
+  results: {
+    gradient_ft_per_nm: result('feet per nautical mile', 'Climb gradient over the ground.'),
+    percent: result('percent', 'The same gradient as height over distance.'),
+  },
+  sources: ['terminal-procedures', 'aim'],
+  notes: 'Over the ground, so a headwind steepens it: compare it with a gradient that a procedure prints, not with a still-air gradient of a manual.',
+  examples: [
+    { arguments: [300, 90], gives: [[200, 3.29]], tolerance: 0.005, source: 'FAA Terminal Procedures, rate of climb table: 300 ft/min at 90 kt is 200 ft/NM; in percent by hand, 200 / 6,076.1' },
+    { arguments: [152, 60], gives: [[152, 2.5]], tolerance: 0.005, source: 'FAA AIM 5-2-9: the 40 to 1 obstacle slope, 2.5 %, is 152 ft/NM' },
+  ],
+  compute: ({ rate_fpm, groundspeed_kt }) => {
+    const gradient = climbGradientFeetPerNauticalMile(rate_fpm, groundspeed_kt);
+    return { gradient_ft_per_nm: gradient, percent: gradientPercent(gradient) };
+  },
 });

@@ -1,8 +1,8 @@
 // Sheet functions of distances and true courses over the Earth.
 import { CoreError } from '../core/errors';
-import { geodesicLeg } from '../core/geodesy';
+import { geodesicLeg, geodesicPoint } from '../core/geodesy';
 import { mapping, result } from './registry/declaration';
-import { number } from './registry/readNumber';
+import { number, trueDirection } from './registry/readNumber';
 import { wordError } from './registry/wordError';
 
 const subject = 'Position and course';
@@ -43,5 +43,31 @@ export const COURSE_LEG = mapping({
       if (!(thrown instanceof CoreError) || thrown.code !== 'no-direction') throw thrown;
       return { distance_nm: 0, initial_true_course: wordError('COURSE_LEG', thrown), final_true_course: '' };
     }
+  },
+});
+
+export const COURSE_POINT = mapping({
+  name: 'COURSE_POINT',
+  subject,
+  summary: 'Position reached from a position by flying a distance along the shortest line that leaves it on a true course.',
+  parameters: {
+    latitude: latitude(' of the start'),
+    longitude: longitude(' of the start'),
+    true_course: trueDirection('True course at the start; along the line the course changes.'),
+    distance_nm: number({ unit: 'nautical miles', minimum: 0, maximum: 10800, help: 'Distance along the line.' }),
+  },
+  results: {
+    latitude: result('degrees', 'Latitude reached, south negative.'),
+    longitude: result('degrees', 'Longitude reached, west negative.'),
+  },
+  sources: ['karney-2013'],
+  notes: 'WGS84 geodesic, exact to far less than a foot. At a pole the course is measured from the meridian given as its longitude.',
+  examples: [
+    { arguments: [35.60777, -139.44815, 111.098748429560326, 4824.6460909729106], gives: [[-11.17491, -69.95921]], tolerance: 0.00000001, source: 'C. F. F. Karney, test suite for the geodesic routines; metres over 1852' },
+    { arguments: [0, 179.5, 90, 60.1077], gives: [[0, -179.5]], tolerance: 0.000001, source: 'By hand: one degree of the WGS84 equator is 6,378,137 m x pi / 180 / 1852 = 60.1077 NM, here across the date line' },
+  ],
+  compute: ({ latitude: latitudeDegrees, longitude: longitudeDegrees, true_course, distance_nm }) => {
+    const point = geodesicPoint({ latitudeDegrees, longitudeDegrees }, true_course, distance_nm);
+    return { latitude: point.latitudeDegrees, longitude: point.longitudeDegrees };
   },
 });

@@ -17,7 +17,7 @@ const placeInWords = (row: number, column?: number): string =>
 
 const rounded = (value: number): string => limitInWords(Number(value.toPrecision(6)));
 
-const pointInWords = (point: readonly GridCoordinate[]): string => point.map(({ header, value }) => `${header} ${rounded(value)}`).join(', ');
+export const pointInWords = (point: readonly GridCoordinate[]): string => point.map(({ header, value }) => `${header} ${rounded(value)}`).join(', ');
 
 function tableOutside({ inputNumber, header, low, high, received }: CoreErrorDetails['table-outside'], input = `input_${inputNumber}`): string {
   const beyond = received < low ? `${rounded(low - received)} below` : `${rounded(received - high)} above`;
@@ -117,6 +117,14 @@ const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Co
   'position-unreadable': ({ text, reason }) => `text must be ${positionMustBe}; got ${inWords(text)}, ${positionReasons[reason]}`,
   'wind-too-strong': ({ windKnots, trueAirspeedKnots, headwindKnots, crosswindKnots }) =>
     `wind_kt must leave some headway along the course at a true airspeed of ${rounded(trueAirspeedKnots)} knots; got ${rounded(windKnots)}, which is ${alongInWords(headwindKnots)} and ${rounded(Math.abs(crosswindKnots))} across`,
+  'level-repeated': ({ table, altitudeFeet }) => `${table} must give each altitude once; got ${rounded(altitudeFeet)} feet again`,
+  'levels-too-few': ({ table, lowest, highest, neededLow, neededHigh }) =>
+    `${table} must reach from ${rounded(neededLow)} to ${rounded(neededHigh)} feet, since nothing is extrapolated; got ${rounded(lowest)} to ${rounded(highest)} feet`,
+  'schedule-too-low': ({ highest, needed }) => `schedule must have a row at ${rounded(needed)} feet or above, where the descent begins; got ${rounded(highest)} feet as its highest`,
+  'schedule-too-fast': ({ knots, altitudeFeet, highestKnots }) =>
+    `schedule must stay below the speed of sound, which is ${rounded(highestKnots)} knots indicated at ${rounded(altitudeFeet)} feet; got ${rounded(knots)}`,
+  'winds-too-strong': ({ altitudeFeet, trueAirspeedKnots, headwindKnots, crosswindKnots }) =>
+    `winds must leave some headway along the course at a true airspeed of ${rounded(trueAirspeedKnots)} knots; got ${alongInWords(headwindKnots)} and ${rounded(Math.abs(crosswindKnots))} across at ${rounded(altitudeFeet)} feet`,
 };
 
 const wordCore = <Code extends CoreErrorCode>(error: CoreError<Code>): string => wordings[error.code](error.detail);
