@@ -3,6 +3,7 @@ import { columnOf, readGrid, type AircraftTable } from './aircraftTable';
 import { densityAltitudeFeet, pressureAltitudeFeet } from './atmosphere';
 import { CoreError } from './errors';
 import { runwayMargin, type RunwayMargin } from './runway';
+import { leastTailwindKnots } from './runwayWinds';
 import type { Verdict } from './verdict';
 import { windComponents, type WindComponents } from './wind';
 
@@ -61,10 +62,7 @@ export interface RunwayBrief extends WindComponents {
 }
 
 /** What the table does not cover leaves the case unknown; any other fault of the table is its owner's to mend. */
-const leavesUnknown: readonly string[] = ['table-outside', 'table-missing-point', 'table-bad-cell'];
-
-/** Less tailwind than this is no wind to speak of. @source common-practice: winds are given in whole knots. */
-const leastTailwindKnots = 0.5;
+export const leavesUnknown: readonly string[] = ['table-outside', 'table-missing-point', 'table-bad-cell'];
 
 function amountOf({ amount }: Correction, headwindKnots: number): number {
   if (typeof amount === 'number') return amount;

@@ -12,7 +12,7 @@ import { landingFactorParameter, takeoffFactorParameter } from './runway';
 const subject = 'Runway';
 const asTable = 'as the table';
 
-const briefParameters = {
+export const briefParameters = {
   table: aircraftTable('The whole table with its header row; its first three columns are weight, pressure altitude (feet) and temperature (degrees Celsius).'),
   wanted: wantedHeader('Header of the distance to read; capitals and spaces do not matter.'),
   weight: number({ unit: 'pounds or kilograms', minimum: 0, maximum: 1_000_000, aboveMinimum: true, help: 'Weight of the aircraft, in the unit of the table.' }),
@@ -25,7 +25,7 @@ const briefParameters = {
   wind_kt: number({ unit: 'knots', minimum: 0, maximum: 200, help: 'Wind speed.' }),
 };
 
-const correctionsParameter = optional(
+export const correctionsParameter = optional(
   correctionRows(
     'Four columns: name, percent, per amount, amount. The distance is multiplied by 1 + percent/100 x amount/per amount, row after row. ' +
       'In a row named headwind or tailwind (or "headwind 50 %", for a share of it) a blank amount is that part of the wind.',
@@ -45,18 +45,19 @@ const briefNotes =
   'Verdict OK when the factored distance fits, NO when not, UNKNOWN when the table does not cover the case, CHECK when it fits but there is a tailwind and no tailwind row with a blank amount among the corrections. ' +
   'Corrections multiply one another (UK CAA Safety Sense Leaflet 7). Never extrapolates.';
 
-const inputNames = ['weight', 'pressure altitude', 'temperature_c'];
+export const inputNames = ['weight', 'pressure altitude', 'temperature_c'];
 
 /** Rounded to the careful side, so that nothing is made to look longer than it is; a hair of binary rounding aside. */
 const spare = (margin: number): string => limitInWords(Math.floor(margin + 1e-6));
 const excess = (margin: number): string => limitInWords(Math.ceil(-margin - 1e-6));
 
+export const uncountedInWords = (knots: number): string => `${Number(knots.toPrecision(2))} kt of tailwind is not counted: corrections has no tailwind row`;
+
 function reasonOf({ distances, uncountedTailwindKnots, verdict }: RunwayBrief, factor: number): string {
   if (distances instanceof CoreError) return tableReason(distances, inputNames);
   if (verdict === 'NO') return `factored distance is ${excess(distances.margin)} too long`;
   const fits = `${spare(distances.margin)} to spare after the factor ${Number(factor.toPrecision(4))}`;
-  if (uncountedTailwindKnots === 0) return fits;
-  return `${fits}, but ${Number(uncountedTailwindKnots.toPrecision(2))} kt of tailwind is not counted: corrections has no tailwind row`;
+  return uncountedTailwindKnots === 0 ? fits : `${fits}, but ${uncountedInWords(uncountedTailwindKnots)}`;
 }
 
 function briefRows(given: RunwayCase): ResultCell[][] {
@@ -79,27 +80,28 @@ function briefRows(given: RunwayCase): ResultCell[][] {
   ];
 }
 
-type BriefArguments = Pick<RunwayCase, 'table' | 'wanted' | 'weight' | 'available' | 'factor' | 'corrections'> & {
+export type BriefArguments = Pick<RunwayCase, 'table' | 'wanted' | 'weight' | 'available' | 'factor' | 'corrections'> & {
   readonly [Name in 'runway_deg' | 'elevation_ft' | 'altimeter_setting' | 'temperature_c' | 'wind_from_deg' | 'wind_kt']: number;
 };
 
-const layBrief = (given: BriefArguments): ResultCell[][] =>
-  briefRows({
-    ...given,
-    runwayDegrees: given.runway_deg,
-    elevationFeet: given.elevation_ft,
-    altimeterSettingHectopascals: given.altimeter_setting,
-    temperatureCelsius: given.temperature_c,
-    windFromDegrees: given.wind_from_deg,
-    windKnots: given.wind_kt,
-  });
+export const caseOf = (given: BriefArguments): RunwayCase => ({
+  ...given,
+  runwayDegrees: given.runway_deg,
+  elevationFeet: given.elevation_ft,
+  altimeterSettingHectopascals: given.altimeter_setting,
+  temperatureCelsius: given.temperature_c,
+  windFromDegrees: given.wind_from_deg,
+  windKnots: given.wind_kt,
+});
 
-const inventedTable = [
+const layBrief = (given: BriefArguments): ResultCell[][] => briefRows(caseOf(given));
+
+export const inventedTable = [
   ['weight', 'pressure altitude', 'temperature', 'over 50 ft'],
   [900, 0, 0, 300], [900, 0, 30, 360], [900, 2000, 0, 360], [900, 2000, 30, 430],
   [1100, 0, 0, 420], [1100, 0, 30, 500], [1100, 2000, 0, 500], [1100, 2000, 30, 600],
 ];
-const inventedCorrections = [['headwind', -10, 9, ''], ['tailwind', 10, 2, ''], ['dry grass', 20, 1, 1]];
+export const inventedCorrections = [['headwind', -10, 9, ''], ['tailwind', 10, 2, ''], ['dry grass', 20, 1, 1]];
 
 const atSeaLevel = [
   ['pressure altitude', 0, 'ft'],

@@ -1,7 +1,8 @@
 // Properties of reading a table: exact for what is linear along each input, blind to the order of rows, never a guess.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { columnOf, gridOf, readGrid, type NumberTable } from '../../core/aircraftTable';
+import { columnOf, gridOf, readGrid } from '../../core/aircraftTable';
+import type { NumberTable } from '../../core/tableGrid';
 import { CoreError, type CoreErrorCode } from '../../core/errors';
 
 const rising = fc.uniqueArray(fc.integer({ min: -40, max: 400 }), { minLength: 2, maxLength: 5 }).map((values) => values.map((value) => value * 25).sort((one, other) => one - other));

@@ -1,0 +1,107 @@
+// Sheet functions that turn a distance table round: how heavy, how hot may it get for the runway to be long enough?
+import { columnOf, type AircraftTable } from '../core/aircraftTable';
+import { largestFitting } from '../core/aircraftTableLimit';
+import { aircraftTable, wantedHeader } from './aircraftTable';
+import { ArgumentError } from './registry/argumentError';
+import { mapping, result } from './registry/declaration';
+import { optional } from './registry/modifiers';
+import { number } from './registry/readNumber';
+import { NamedArgumentError } from './registry/wordError';
+import { landingFactorParameter, takeoffFactorParameter } from './runway';
+import { inventedTable } from './runwayBrief';
+
+const subject = 'Aircraft tables';
+
+const inputNumber = (help: string): ReturnType<typeof number> => number({ unit: '', minimum: -1e6, maximum: 1e9, help });
+const common = {
+  table: aircraftTable('The whole table with its header row; the first columns are the inputs, in order, and the rows may come in any order.'),
+  wanted: wantedHeader('Header of the distance; capitals and spaces do not matter.'),
+  available: number({ unit: 'feet or metres', minimum: 0, maximum: 1_000_000, help: "Length of runway available, in the unit of the table's distances." }),
+};
+
+const weightParameters = {
+  ...common,
+  input_2: inputNumber("Value of the table's second column, in its unit."),
+  input_3: optional(inputNumber("Value of the table's third column."), undefined, 'the table has two input columns'),
+};
+const weightResults = { weight: result('as the table', 'The largest value of the first column whose factored distance fits.') };
+
+const limitNotes =
+  'Solved inside the cell of the table, exact for its straight lines. Never beyond the table: when its last row still fits, that row is the answer, also where heavier or hotter rows are blank. ' +
+  'When not even the first row fits, or less of the input needs more distance than there is while more of it fits, it says so. ' +
+  'Wind and corrections are not in it: multiply them into the factor, or use TAKEOFF_LIMITS or LANDING_LIMITS.';
+
+/** A temperature cell left blank must not turn a table of one temperature into one of none. */
+function mustBeTwoInputs({ table }: AircraftTable): void {
+  const first = table.rows[0]?.[2];
+  if (first === undefined || table.rows.length < 2 || table.rows.some((row) => row[2] !== first)) return;
+  const must = `given, since column 3 of the table, "${table.headers[2] ?? ''}", holds ${first} in every row and so looks like an input (if it is none, another column can stand third)`;
+  throw new NamedArgumentError('input_3', new ArgumentError(must, 'a blank'));
+}
+
+interface WeightArguments {
+  readonly table: AircraftTable;
+  readonly wanted: string;
+  readonly available: number;
+  readonly input_2: number;
+  readonly input_3: number | undefined;
+  readonly factor: number;
+}
+
+function greatestWeight({ table, wanted, available, input_2, input_3, factor }: WeightArguments): { readonly weight: number } {
+  if (input_3 === undefined) mustBeTwoInputs(table);
+  const inputs = [0, input_2, ...(input_3 === undefined ? [] : [input_3])];
+  const grid = table.withInputs(inputs.length);
+  return { weight: largestFitting({ grid, column: columnOf(grid, wanted, 'distance'), input: 0, inputs, available, factor }).value };
+}
+
+
+export const TAKEOFF_MAX_WEIGHT = mapping({
+  name: 'TAKEOFF_MAX_WEIGHT',
+  subject,
+  summary: 'The greatest weight at which the take-off still fits the runway, out of the aircraft\'s own table.',
+  parameters: { ...weightParameters, factor: takeoffFactorParameter },
+  results: weightResults,
+  sources: ['phak', 'common-practice'],
+  notes: `${limitNotes} The factor 1.5 is common practice, no source.`,
+  examples: [
+    { arguments: [inventedTable, 'over 50 ft', 540, 0, 0], gives: 1000, source: 'Invented table; by hand: 540 / 1.5 = 360, halfway from 300 at 900 to 420 at 1,100', formula: '=TAKEOFF_MAX_WEIGHT(A1:D9, "over 50 ft", 540, 0, 0)' },
+  ],
+  compute: greatestWeight,
+});
+
+export const LANDING_MAX_WEIGHT = mapping({
+  name: 'LANDING_MAX_WEIGHT',
+  subject,
+  summary: 'The greatest weight at which the landing still fits the runway, out of the aircraft\'s own table.',
+  parameters: { ...weightParameters, factor: landingFactorParameter },
+  results: weightResults,
+  sources: ['phak', 'cfr-135-385'],
+  notes: `${limitNotes} The factor 1/0.6 is a rule for carriers, advisory for private flight.`,
+  examples: [
+    { arguments: [inventedTable, 'over 50 ft', 600, 0, 0], gives: 1000, source: 'Invented table; by hand: 600 x 0.6 = 360, halfway from 300 at 900 to 420 at 1,100', formula: '=LANDING_MAX_WEIGHT(A1:D9, "over 50 ft", 600, 0, 0)' },
+  ],
+  compute: greatestWeight,
+});
+
+export const TAKEOFF_MAX_TEMPERATURE = mapping({
+  name: 'TAKEOFF_MAX_TEMPERATURE',
+  subject,
+  summary: 'The highest temperature at which the take-off still fits the runway, out of the aircraft\'s own table.',
+  parameters: {
+    ...common,
+    input_1: inputNumber("Value of the table's first column, the weight."),
+    input_2: inputNumber("Value of the table's second column, the pressure altitude."),
+    factor: takeoffFactorParameter,
+  },
+  results: { temperature: result('as the table', 'The highest value of the third column whose factored distance fits.') },
+  sources: ['phak', 'common-practice'],
+  notes: `The table's first three columns are weight, pressure altitude and temperature. ${limitNotes} The factor 1.5 is common practice, no source.`,
+  examples: [
+    { arguments: [inventedTable, 'over 50 ft', 690, 1100, 0], gives: 15, source: 'Invented table; by hand: 690 / 1.5 = 460, halfway from 420 at 0 to 500 at 30', formula: '=TAKEOFF_MAX_TEMPERATURE(A1:D9, "over 50 ft", 690, 1100, 0)' },
+  ],
+  compute: ({ table, wanted, available, input_1, input_2, factor }) => {
+    const grid = table.withInputs(3);
+    return { temperature: largestFitting({ grid, column: columnOf(grid, wanted, 'distance'), input: 2, inputs: [input_1, input_2, 0], available, factor }).value };
+  },
+});
