@@ -1,0 +1,68 @@
+// What the menu and the panel ask for. Runs with the user's authorisation (menu items and panel calls always do).
+import { sheetTemplates } from '../../sheets-templates';
+import type { SheetKey } from '../../sheets-templates/template';
+import type { PanelAnswer, PanelGiven, PanelQuestion, PanelReply } from '../panel/host';
+import { rewriteFormula } from './formulaText';
+import { insertSheets, type InsertReport } from './insertSheets';
+
+const title = 'Rampwright';
+
+export function openPanel(): void {
+  SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile('panel').setTitle(title));
+}
+
+function insertedInWords({ inserted, reads }: InsertReport): string {
+  const read = reads.length === 0 ? '' : ` They read ${reads.join(', ')}, which was there already.`;
+  return `Inserted: ${inserted.join(', ')}.${read}`;
+}
+
+/** From the menu: the outcome is told in the document, a refusal in a dialog that waits to be read. */
+function insertFromMenu(keys: readonly SheetKey[]): void {
+  try {
+    SpreadsheetApp.getActive().toast(insertedInWords(insertSheets(keys)), title, 10);
+  } catch (thrown) {
+    SpreadsheetApp.getUi().alert(title, messageOf(thrown), SpreadsheetApp.getUi().ButtonSet.OK);
+  }
+}
+
+export const insertEverySheet = (): void => insertFromMenu(sheetTemplates.map(({ key }) => key));
+
+export const insertOneSheet = (key: SheetKey): void => insertFromMenu([key]);
+
+/** Puts a formula into the selected cell, if that is empty. */
+function putFormula(formula: string): PanelAnswer<'putFormula'> {
+  if (!formula.startsWith('=')) throw new Error('A formula starts with an equals sign.');
+  const cell = SpreadsheetApp.getCurrentCell();
+  if (cell === null) throw new Error('Select a cell in the sheet first.');
+  const place = cell.getA1Notation();
+  if (cell.getFormula() !== '' || cell.getDisplayValue() !== '') throw new Error(`Cell ${place} is not empty, and nothing is overwritten. Select an empty cell.`);
+  cell.setFormula(rewriteFormula(formula, { sheets: new Map(), ranges: new Map() }));
+  return { cell: place };
+}
+
+/** Keys come from outside the script, so unknown ones are refused. */
+function knownKeys(keys: readonly string[]): SheetKey[] {
+  return keys.map((key) => {
+    const found = sheetTemplates.find((template) => template.key === key);
+    if (found === undefined) throw new Error(`There is no sheet "${key}".`);
+    return found.key;
+  });
+}
+
+const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>) => PanelAnswer<Question> } = {
+  insertSheets: ({ keys }) => insertSheets(knownKeys(keys)),
+  putFormula: ({ formula }) => putFormula(formula),
+};
+
+const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
+
+/** The panel's one door: plain data in, plain data out, and a refusal as a sentence rather than as an exception. */
+export function answerPanel<Question extends PanelQuestion>(question: Question, given: PanelGiven<Question>): PanelReply<PanelAnswer<Question>> {
+  const answer = Object.prototype.hasOwnProperty.call(answers, question) ? answers[question] : undefined;
+  if (answer === undefined) return { refusal: `The panel asked for "${String(question)}", which this version cannot do. Close the panel and open it again.` };
+  try {
+    return { answer: answer(given) };
+  } catch (thrown) {
+    return { refusal: messageOf(thrown) };
+  }
+}

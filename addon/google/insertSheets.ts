@@ -1,0 +1,116 @@
+// Inserts sheets into the document. Nothing of the user's is touched: names that are taken get a number, and where a step
+// fails, everything added so far is removed and the reason said.
+import { sheetTemplates } from '../../sheets-templates';
+import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
+import { existingSheets, writeMark } from './documentState';
+import { planInsertion, type InsertionPlan } from './insertionPlan';
+import { textStyles } from './writeLook';
+import { writeSheet } from './writeSheet';
+
+type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+export interface InsertReport {
+  /** Names of the sheets added. */
+  readonly inserted: readonly string[];
+  /** Names of sheets that were there already and that the new ones read. */
+  readonly reads: readonly string[];
+}
+
+/** What this insertion has added so far, so that it can be taken away again. */
+interface Added {
+  readonly sheets: Sheet[];
+  readonly ranges: string[];
+}
+
+function makePlan(document: Document, wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertionPlan {
+  const names = {
+    sheets: document.getSheets().map((sheet) => sheet.getName()),
+    ranges: document.getNamedRanges().map((range) => range.getName()),
+  };
+  // Where every sheet is wanted, none of an earlier insertion is read, so none is looked for.
+  const everything = templates.every(({ key }) => wanted.includes(key));
+  const existing = everything ? [] : existingSheets(document, templates, new Set(names.ranges));
+  return planInsertion(wanted, templates, names, existing);
+}
+
+/** All sheets first, then their names: a formula must find what it refers to when it is written. */
+function makeSheets(document: Document, { added, names, sheetsBefore }: InsertionPlan, made: Added): Sheet[] {
+  const sheets = added.map(({ sheetName }, index) => {
+    const sheet = document.insertSheet(sheetName, sheetsBefore + index);
+    made.sheets.push(sheet);
+    return sheet;
+  });
+  added.forEach(({ template }, index) => {
+    for (const { name, range } of template.names) {
+      const given = names.ranges.get(name) ?? name;
+      const area = sheets[index]?.getRange(range);
+      if (area === undefined) continue;
+      document.setNamedRange(given, area);
+      made.ranges.push(given);
+    }
+  });
+  return sheets;
+}
+
+/** The text of a link to a sheet, asked for only where a cell goes there, and once. */
+function linksOf({ added, reused }: InsertionPlan, sheets: readonly Sheet[]): (key: SheetKey) => string | undefined {
+  const known = new Map<SheetKey, number | undefined>();
+  return (key) => {
+    if (!known.has(key)) {
+      const index = added.findIndex(({ template }) => template.key === key);
+      known.set(key, sheets[index]?.getSheetId() ?? reused.find((one) => one.key === key)?.sheetId);
+    }
+    const identifier = known.get(key);
+    return identifier === undefined ? undefined : `#gid=${identifier}`;
+  };
+}
+
+function writeAll(document: Document, plan: InsertionPlan, made: Added): void {
+  const sheets = makeSheets(document, plan, made);
+  const [first] = sheets;
+  if (first === undefined) return;
+  const fresh = { rows: first.getMaxRows(), columns: first.getMaxColumns() };
+  const context = { names: plan.names, linkTo: linksOf(plan, sheets), styleOf: textStyles(), fresh };
+  plan.added.forEach(({ template }, index) => {
+    const sheet = sheets[index];
+    if (sheet === undefined) return;
+    writeSheet(sheet, template, context);
+    const given = template.names.map(({ name }) => [name, plan.names.ranges.get(name) ?? name]);
+    writeMark(sheet, { key: template.key, version: template.version, names: Object.fromEntries(given) as Record<string, string> });
+  });
+  document.setActiveSheet(first);
+  // Writes are kept back by the platform; only now is it known that all of them went through.
+  SpreadsheetApp.flush();
+}
+
+/** Names of what could not be removed. */
+function removeAll(document: Document, { sheets, ranges }: Added): string[] {
+  const left: string[] = [];
+  const attempt = (name: string, remove: () => void): void => {
+    try {
+      remove();
+    } catch {
+      left.push(name);
+    }
+  };
+  for (const name of ranges) attempt(`the name ${name}`, () => document.removeNamedRange(name));
+  for (const sheet of sheets) attempt(`a sheet just added`, () => document.deleteSheet(sheet));
+  return left;
+}
+
+const reasonOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown)).replace(/\.?\s*$/, '');
+
+export function insertSheets(wanted: readonly SheetKey[], templates: readonly SheetTemplate[] = sheetTemplates): InsertReport {
+  const document = SpreadsheetApp.getActive();
+  const plan = makePlan(document, wanted, templates);
+  const made: Added = { sheets: [], ranges: [] };
+  try {
+    writeAll(document, plan, made);
+  } catch (thrown) {
+    const left = removeAll(document, made);
+    const state = left.length === 0 ? 'everything added was removed again' : `remove by hand: ${left.join(', ')}`;
+    throw new Error(`No sheet was inserted, because Google Sheets refused a step; ${state}. It said: ${reasonOf(thrown)}.`);
+  }
+  return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
+}
