@@ -22,10 +22,11 @@ export interface LimitQuestion {
 
 /** The distance on each line of the asked input, the others being as given; or why there is none. */
 function distancesAlong({ grid, column, input, inputs }: LimitQuestion): (number | CoreError)[] {
-  const others = inputs.map((value, index) => (index === input ? onLine(0) : bracketOf(grid, index, value)));
+  const brackets = inputs.map((value, index) => (index === input ? onLine(0) : bracketOf(grid, index, value)));
   return (grid.axes[input] ?? []).map((_, line) => {
+    brackets[input] = onLine(line);
     try {
-      return readBrackets(grid, column, others.map((bracket, index) => (index === input ? onLine(line) : bracket)));
+      return readBrackets(grid, column, brackets);
     } catch (thrown) {
       if (thrown instanceof CoreError) return thrown;
       throw thrown;

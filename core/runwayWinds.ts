@@ -42,6 +42,12 @@ export function runwayWinds(directions: readonly number[], windFromDegrees: numb
     const { crosswindKnots } = windComponents(direction, windFromDegrees, gustKnots ?? windKnots);
     return { ...steady, judgedCrosswindKnots: crosswindKnots, verdict: verdictOf(steady.headwindKnots, crosswindKnots, limitKnots) };
   });
-  const open = winds.filter(({ verdict }) => verdict !== 'NO');
-  return winds.map((wind) => ({ ...wind, order: wind.verdict === 'NO' ? undefined : 1 + open.filter((other) => before(other, wind) < 0).length }));
+  const ordered = winds.filter(({ verdict }) => verdict !== 'NO').sort(before);
+  const places = new Map<Unordered, number>();
+  ordered.forEach((wind, index) => {
+    const better = ordered[index - 1];
+    const shared = better !== undefined && before(better, wind) === 0 ? places.get(better) : undefined;
+    places.set(wind, shared ?? index + 1);
+  });
+  return winds.map((wind) => ({ ...wind, order: places.get(wind) }));
 }

@@ -15,7 +15,7 @@ import { DESCENT_START, DESCENT_START_AT_RATE, DESCENT_RATE_NEEDED } from '../de
 import { FUEL_WEIGHT, FUEL_ENDURANCE, OXYGEN_ENDURANCE } from '../fuel';
 import { COURSE_LEG, COURSE_POINT } from '../geodesy';
 import { HOLD_INBOUND, HOLD_ENTRY, HOLD_SPEED_LIMIT } from '../holding';
-import { LOADING_BRIEF, LOADING_TRACK } from '../loading';
+import { LOADING_BRIEF } from '../loading';
 import { LOADING_ENTRIES } from '../loadingEntries';
 import { POSITION_READ } from '../position';
 import { READINESS } from '../readiness';
@@ -70,7 +70,6 @@ export const registry: readonly FunctionDeclaration[] = [
   LANDING_MAX_WEIGHT,
   LOADING_BRIEF,
   LOADING_ENTRIES,
-  LOADING_TRACK,
   MACH_NUMBER,
   MEDICAL_THROUGH,
   OXYGEN_ENDURANCE,

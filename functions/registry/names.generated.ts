@@ -40,7 +40,6 @@ export type FunctionName =
   | 'LANDING_MAX_WEIGHT'
   | 'LOADING_BRIEF'
   | 'LOADING_ENTRIES'
-  | 'LOADING_TRACK'
   | 'MACH_NUMBER'
   | 'MEDICAL_THROUGH'
   | 'OXYGEN_ENDURANCE'
