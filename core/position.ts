@@ -96,7 +96,7 @@ function signed(text: string): { readonly coordinates: Written[]; readonly bothS
   const pieces = joined.exec(text)?.slice(1) ?? splitUnlettered(text);
   const signs = pieces.map((piece) => /^[+-]/.test(piece));
   const coordinates = pieces.map((piece, index) => {
-    const figures = piece.replace(/^[+-] ?/, '');
+    const figures = piece.replace(/^[+-]/, '');
     if (/[+-]/.test(figures)) throw new Unreadable('ambiguous');
     return { axis: index === 0 ? ('latitude' as const) : ('longitude' as const), figures, negative: piece.startsWith('-') };
   });
@@ -111,8 +111,9 @@ function splitUnlettered(text: string): string[] {
   if (secondSigned !== null) return secondSigned.slice(1);
   const words = text.split(' ');
   if (words.length < 2) throw new Unreadable('not-two');
-  // Two bare whole numbers may be the degrees and minutes of one coordinate.
-  if (words.length > 2 || !/[.\u00b0]/.test(words[0] ?? '')) throw new Unreadable('ambiguous');
+  // Otherwise two bare numbers may be the degrees and minutes of one coordinate.
+  const whole = words[0]?.includes('.') === true || words.every((word) => word.includes('\u00b0'));
+  if (words.length > 2 || !whole) throw new Unreadable('ambiguous');
   return words;
 }
 

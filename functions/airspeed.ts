@@ -24,7 +24,7 @@ export const TRUE_AIRSPEED = mapping({
   },
   results: { true_airspeed: result('knots', 'True airspeed.') },
   sources: ['nasa-rp-1046', 'icao-7488'],
-  notes: 'Compressible flow; below the speed of sound only. Rules without compressibility read up to a knot more at light-aircraft speeds, and several knots more when fast and high.',
+  notes: 'Compressible flow; below the speed of sound only. Rules without compressibility read up to a knot more at the speeds of light aircraft, and ten more at 250 kt and 25,000 ft.',
   examples: [
     { arguments: [120, 5500, 4], gives: 130, tolerance: 0.5, source: 'EASA question bank: 120 kt calibrated at flight level 55 in the standard atmosphere is 130 kt' },
     { arguments: [200, 0, 15], gives: 200, tolerance: 1e-9, source: 'By definition: calibrated and true airspeed agree at the sea level of the standard atmosphere' },

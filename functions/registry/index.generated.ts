@@ -8,10 +8,12 @@ import { PRESSURE_ALTITUDE, DENSITY_ALTITUDE, ISA_TEMPERATURE } from '../atmosph
 import { BALANCE_TOTAL, BALANCE_CG, BALANCE_MAC, BALANCE_CHECK } from '../balance';
 import { BALANCE_SHIFT, BALANCE_ADD, BALANCE_TRACK } from '../balanceChange';
 import { CLIMB_RATE_NEEDED, CLIMB_GRADIENT } from '../climb';
+import { CLIMB_BRIEF } from '../climbBrief';
 import { COLD_TEMPERATURE_CORRECTION } from '../coldTemperature';
 import { CYCLE_STATUS, CYCLE_COVERS, CYCLE_VISITS, CYCLE_MISMATCH } from '../cycleCards';
 import { CYCLE_NEXT, CYCLE_CURRENT, CYCLE_ID, CYCLE_DATE, CYCLE_LIST } from '../cycles';
 import { DESCENT_START, DESCENT_START_AT_RATE, DESCENT_RATE_NEEDED } from '../descent';
+import { DESCENT_PLAN } from '../descentPlan';
 import { FUEL_WEIGHT, FUEL_ENDURANCE, OXYGEN_ENDURANCE } from '../fuel';
 import { COURSE_LEG, COURSE_POINT } from '../geodesy';
 import { HOLD_INBOUND, HOLD_ENTRY, HOLD_SPEED_LIMIT } from '../holding';
@@ -39,6 +41,7 @@ export const registry: readonly FunctionDeclaration[] = [
   BALANCE_SHIFT,
   BALANCE_TOTAL,
   BALANCE_TRACK,
+  CLIMB_BRIEF,
   CLIMB_GRADIENT,
   CLIMB_RATE_NEEDED,
   COLD_TEMPERATURE_CORRECTION,
@@ -54,6 +57,7 @@ export const registry: readonly FunctionDeclaration[] = [
   CYCLE_STATUS,
   CYCLE_VISITS,
   DENSITY_ALTITUDE,
+  DESCENT_PLAN,
   DESCENT_RATE_NEEDED,
   DESCENT_START,
   DESCENT_START_AT_RATE,

@@ -39,7 +39,8 @@ describe('true airspeed', () => {
   });
 
   it('meets the crossover of 300 kt and Mach 0.78 at 29,314 ft', () => {
-    // Printed to the foot in a maker-independent performance course for the standard atmosphere (M); one foot is 0.00002 Mach.
+    // Printed to the foot, for the standard atmosphere, in an aircraft maker's course on performance (M: from memory); one foot is
+    // 0.00002 Mach.
     expect(machFromCalibrated(300, 29314)).toBeCloseTo(0.78, 4);
     expect(calibratedFromMachKnots(0.78, 29314)).toBeCloseTo(300, 2);
   });

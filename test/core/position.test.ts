@@ -6,7 +6,7 @@ import { readPosition } from '../../core/position';
 
 /** 31 24 36 N, 041 12 18 W, worked by hand: 24.6 min is 0.41 degrees, 12.3 min is 0.205 degrees. Open ocean. */
 const writings: readonly string[] = [
-  '31.41, -41.205', '31.41,-41.205', '31.41 -41.205', '+31.41 -41.205', '31.41; -41.205', '31,41; -41,205', '31,41 -41,205', '31.41\u00b0, -41.205\u00b0',
+  '31.41, -41.205', '31.41,-41.205', '31.41 -41.205', '31.41\u00b0 -41.205\u00b0', '+31.41 -41.205', '31.41; -41.205', '31,41; -41,205', '31,41 -41,205', '31.41\u00b0, -41.205\u00b0',
   '\u202f31.41,\u00a0\u221241.205', '31.41 \u201341.205', '31.41N 41.205W', '31.41 N, 41.205 W', 'N31.41 W41.205', 'N31.41, W041.205', '31.41\u00b0N 041.205\u00b0W', '31,41N 41,205W',
   '31 24.6N 041 12.3W', "31\u00b024.6'N 41\u00b012.3'W", "N31\u00b024.6' W041\u00b012.3'", 'N31\u00b0 24.6\u2032 W041\u00b0 12.3\u2032', '31\u00b024.6N 041\u00b012.3W', '31-24.6N 041-12.3W', '31:24.6N 41:12.3W',
   '31 24 36N 041 12 18W', '31 24 36 N 041 12 18 W', 'N31 24 36 W041 12 18', 'N 31 24 36, W 041 12 18', 'n31 24 36 w041 12 18', `31\u00b024'36"N 041\u00b012'18"W`, '31\u00b024\u203236\u2033N 41\u00b012\u203218\u2033W',
@@ -18,11 +18,11 @@ const writings: readonly string[] = [
 /** Each with the reason that must be given. */
 const refused: readonly (readonly [string, string])[] = [
   ['31.41', 'not-two'], ['31,41', 'not-two'], ['3124', 'not-two'], ['31.41, -41.205, 100', 'not-two'], ['31.41,41,205', 'not-two'], ['+31.41-41.205', 'not-two'], ['-31-41', 'not-two'],
-  ['31 41', 'ambiguous'], ['31 24 41 12', 'ambiguous'], ['31 24 36 41 12 18', 'ambiguous'], ['31 41.205', 'ambiguous'], ['-31 24 36 41 12 18', 'ambiguous'], ['31 24 36, 41 12 18', 'ambiguous'], ["31\u00b024', 41\u00b012'", 'ambiguous'], ['3124 -041-12', 'ambiguous'],
+  ['31 41', 'ambiguous'], ['31 24 41 12', 'ambiguous'], ['31 24 36 41 12 18', 'ambiguous'], ['31 41.205', 'ambiguous'], ['31\u00b0 41', 'ambiguous'], ['31\u00b0 41.205', 'ambiguous'], ['-31 24 36 41 12 18', 'ambiguous'], ['31 24 36, 41 12 18', 'ambiguous'], ["31\u00b024', 41\u00b012'", 'ambiguous'], ['3124 -041-12', 'ambiguous'],
   ['31 24 N', 'letters'], ['31 24 36N 041 12 18', 'letters'], ['N31 24 36 041 12 18W', 'letters'], ['31N W41', 'letters'], ['31N 41N', 'letters'], ['31E 41W', 'letters'], ['N31 24 S41 12', 'letters'], ['31NN 41W', 'letters'], ['31 N 41 O', 'letters'], ['31.41 North 41.205 West', 'letters'], ['31d24m36s N 41d12m18s W', 'letters'], ['warm', 'letters'], ['#N/A', 'letters'], ['312436N0411218W2000FT', 'letters'],
   ['-31.41N 41.205W', 'sign-and-letter'], ['31.41N -41.205W', 'sign-and-letter'], ['+31N 041W', 'sign-and-letter'], ['3124N-04112W', 'sign-and-letter'],
   ['312N 041W', 'latitude-form'], ['031N 041W', 'latitude-form'], ['124.6N 041W', 'latitude-form'], ['31243N 04112W', 'latitude-form'], ['31.5\u00b024N 041W', 'latitude-form'], ['31 24.6 36N 041 12 18W', 'latitude-form'], ['31:24-36N 041W', 'latitude-form'], ['31.24.36N 41.12.18W', 'latitude-form'], ['31,24,36N 41,12,18W', 'latitude-form'], ['31 124N 41 12W', 'latitude-form'], ['3124, -041.205', 'latitude-form'], ['.5N 41W', 'latitude-form'], ['31.N 41W', 'latitude-form'],
-  ['3124N4112W', 'longitude-form'], ['312436N411218W', 'longitude-form'], ['31N 0041W', 'longitude-form'], ['31.41, -04112', 'longitude-form'], ['31N 41 12 18 30W', 'longitude-form'], ['31.41 41/205', 'longitude-form'],
+  ['3124N4112W', 'longitude-form'], ['312436N411218W', 'longitude-form'], ['31N 0041W', 'longitude-form'], ['31.41, -04112', 'longitude-form'], ['31N 41 12 18 30W', 'longitude-form'], ['31.41 41/205', 'longitude-form'], ['31.41 - 41.205', 'longitude-form'],
   ['90.001N 041W', 'latitude-range'], ['91.41, -41.205', 'latitude-range'], ['3160N04112W', 'latitude-range'], ['312460N0411218W', 'latitude-range'], ['90 00 01N 041 00 00W', 'latitude-range'], ['9001N04112W', 'latitude-range'],
   ['31N 180.001W', 'longitude-range'], ['31.41, 241.205', 'longitude-range'], ['31N 180 00 01E', 'longitude-range'], ['3124N04160W', 'longitude-range'], ['31 24 36N 041 12 60W', 'longitude-range'],
 ];
@@ -54,6 +54,7 @@ describe('readPosition', () => {
     expect(readPosition('0S 0W')).toEqual({ latitudeDegrees: 0, longitudeDegrees: 0 });
     expect(readPosition('-0.0, -0.0')).toEqual({ latitudeDegrees: 0, longitudeDegrees: 0 });
     expect(readPosition('900000S1800000W')).toEqual({ latitudeDegrees: -90, longitudeDegrees: -180 });
+    expect(readPosition('31.41\u00b0 41\u00b0')).toEqual({ latitudeDegrees: 31.41, longitudeDegrees: 41 });
     expect(readPosition('90N 180E')).toEqual({ latitudeDegrees: 90, longitudeDegrees: 180 });
   });
 
