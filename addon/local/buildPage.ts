@@ -3,6 +3,7 @@ import { build } from 'esbuild';
 import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { panelPage } from '../build/panelPage';
 
 const sourceFolders = ['core', 'functions', 'sheets-templates', 'addon/local', 'addon/panel', 'addon/build'];
 
@@ -30,6 +31,7 @@ async function bundle(root: string, folder: string): Promise<void> {
     logLevel: 'warning',
   });
   copyFileSync(join(page, 'index.html'), join(folder, 'index.html'));
+  writeFileSync(join(folder, 'panel.html'), await panelPage(root, 'addon/local/page/panelFrame/main.ts'));
 }
 
 /** The folder of the built page, and whether it had to be built. */

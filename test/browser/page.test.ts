@@ -32,12 +32,12 @@ describe('the page', () => {
   });
 
   it('shows our help while a function is typed', async () => {
-    await clickCell(page, 'G2');
+    await clickCell(page, 'D15');
     await page.keyboard.type('=density_al');
     await page.getByText('Density altitude: the height in the standard atmosphere').first().waitFor();
     await page.keyboard.press('Escape');
     await page.keyboard.press('Escape');
-    await clickCell(page, 'G4');
+    await clickCell(page, 'D16');
     await page.keyboard.type('=DENSITY_ALTITUDE(');
     await page.getByText('pressure_altitude_ft', { exact: false }).first().waitFor();
     await page.keyboard.press('Escape');
@@ -51,11 +51,11 @@ describe('the page', () => {
     expect(await textOf(page, 'sentence')).toContain('got "warm" (row 4).');
     await clickCell(page, 'B4');
     expect(await textOf(page, 'sentence')).toBe('');
-    await typeInto(page, 'G6', '=ISA_TEMPERATURE("cold")');
-    await clickCell(page, 'G6');
+    await typeInto(page, 'D17', '=ISA_TEMPERATURE("cold")');
+    await clickCell(page, 'D17');
     expect(await textOf(page, 'sentence')).toContain('got "cold"');
-    await typeInto(page, 'G7', '=1/0');
-    await clickCell(page, 'G7');
+    await typeInto(page, 'D18', '=1/0');
+    await clickCell(page, 'D18');
     expect(await textOf(page, 'sentence')).toBe('The formula divides by zero or by a blank cell.');
   });
 
@@ -64,8 +64,8 @@ describe('the page', () => {
     await page.keyboard.type('99999');
     await page.keyboard.press('Enter');
     await page.getByText('Feet.').first().waitFor();
-    await page.keyboard.press('Escape');
-    await page.keyboard.press('Escape');
+    await page.getByRole('button', { name: 'OK' }).click();
+    await page.getByText('Feet.').first().waitFor({ state: 'hidden' });
     expect(Number(await shown(page, 'B2'))).not.toBe(99999);
   });
 
@@ -78,8 +78,8 @@ describe('the page', () => {
 
   it('keeps the file as typed, with a backup, and shows it again after a reload', async () => {
     await untilSaved(page);
-    expect(await readFile(served.filePath, 'utf8')).toContain('20000');
-    expect(await readFile(`${served.filePath}.backup`, 'utf8')).toContain('Tiny sheet');
+    expect((await readFile(served.filePath, 'utf8')).includes('"v":20000')).toBe(true);
+    expect((await readFile(`${served.filePath}.backup`, 'utf8')).includes('Tiny sheet')).toBe(true);
     await openPage(page, served.address);
     expect(Number(String(await shown(page, 'A11')).replace(',', ''))).toBe(20000);
     expect(await shown(page, 'B5')).toBe('OK');
@@ -92,7 +92,7 @@ describe('the page', () => {
     await writeFile(served.filePath, elsewhere);
     await typeInto(page, 'A10', '1000');
     await expect.poll(() => textOf(page, 'saved')).toContain('NOT SAVED: The file was changed elsewhere');
-    expect(await readFile(served.filePath, 'utf8')).toBe(elsewhere);
+    expect((await readFile(served.filePath, 'utf8')) === elsewhere).toBe(true);
   });
 
   it('asked no other machine for anything, and reported no error', () => {

@@ -59,6 +59,15 @@ export function watch(page: Page): Watched {
   return watched;
 }
 
+/** Asks until the page says yes. (The page's own policy forbids Playwright's way of waiting for a text of code.) */
+async function until(page: Page, expression: string): Promise<void> {
+  const deadline = performance.now() + 20_000;
+  while (!(await page.evaluate<boolean>(expression))) {
+    if (performance.now() > deadline) throw new Error(`waited 20 seconds in vain for: ${expression}`);
+    await page.waitForTimeout(10);
+  }
+}
+
 /** Runs a piece of code in the page, where `workbook` is the grid's own. */
 const inPage = <Result>(page: Page, code: string): Promise<Result> => page.evaluate<Result>(`(() => { const { workbook } = window.rampwright; ${code} })()`);
 
@@ -66,7 +75,7 @@ export const calculations = (page: Page): Promise<number> => page.evaluate<numbe
 
 export async function openPage(page: Page, address: string): Promise<void> {
   await page.goto(address);
-  await page.waitForFunction("performance.getEntriesByName('calculated').length > 0 && performance.getEntriesByName('grid drawn').length > 0");
+  await until(page, "performance.getEntriesByName('calculated').length > 0 && performance.getEntriesByName('grid drawn').length > 0");
   // The grid takes no keys until its lazy parts are in.
   await page.waitForTimeout(500);
 }
@@ -99,9 +108,9 @@ export async function typeInto(page: Page, cell: string, text: string): Promise<
   await page.keyboard.type(text);
   const before = await calculations(page);
   await page.keyboard.press('Enter');
-  await page.waitForFunction(`performance.getEntriesByName('calculated').length > ${before}`);
+  await until(page, `performance.getEntriesByName('calculated').length > ${before}`);
 }
 
 export const textOf = async (page: Page, id: string): Promise<string> => (await page.textContent(`#${id}`)) ?? '';
 
-export const untilSaved = (page: Page): Promise<unknown> => page.waitForFunction("document.getElementById('saved').textContent === 'Saved'");
+export const untilSaved = (page: Page): Promise<void> => until(page, "document.getElementById('saved').textContent === 'Saved'");

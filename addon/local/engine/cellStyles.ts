@@ -17,14 +17,16 @@ function borders(border: CellLook['border']): IBorderData | undefined {
   return border === 'bottom' ? { b: line } : { t: line, r: line, b: line, l: line };
 }
 
+const engineFont = ({ size, color }: CellLook): IStyleData => ({ ff: fontFamily, fs: size, cl: { rgb: color }, vt: middle });
+
+/** What cells without a look of their own have, such as those that somebody adds. */
+export const plainStyle: IStyleData = engineFont(styles.plain);
+
 function engineStyle({ style, format }: TemplateCell): IStyleData {
   const look: CellLook = styles[style];
   const border = borders(look.border);
   return {
-    ff: fontFamily,
-    fs: look.size,
-    cl: { rgb: look.color },
-    vt: middle,
+    ...engineFont(look),
     ...(look.bold === true && { bl: 1 }),
     ...(look.italic === true && { it: 1 }),
     ...(look.background !== undefined && { bg: { rgb: look.background } }),

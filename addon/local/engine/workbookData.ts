@@ -3,7 +3,7 @@
 import type { ICellData, IWorkbookData, IWorksheetData, LocaleType, CellValueType } from '@univerjs/core';
 import type { SheetTemplate, TemplateCell, TemplateValue } from '../../../sheets-templates/template';
 import { rangeFromA1 } from './a1';
-import { styleKey, usedStyles } from './cellStyles';
+import { plainStyle, styleKey, usedStyles } from './cellStyles';
 import { serialFromIso } from './serialDates';
 import { plainRowHeight, sheetIdOf, workbookId } from './workbookIds';
 import { workbookResources } from './workbookResources';
@@ -70,6 +70,7 @@ export function workbookData(templates: readonly SheetTemplate[]): IWorkbookData
     appVersion: '0.25.1',
     locale: 'enUS' as LocaleType,
     styles: usedStyles(templates),
+    defaultStyle: plainStyle,
     sheetOrder: templates.map(({ key }) => sheetIdOf(key)),
     sheets: Object.fromEntries(templates.map((template) => [sheetIdOf(template.key), worksheetData(template)])),
     resources: workbookResources(templates),

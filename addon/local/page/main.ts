@@ -8,6 +8,7 @@ import { loadWorkbook, startGrid } from './grid';
 import { keepSaved } from './saving';
 import { showSentences } from './sentenceStrip';
 import { followLinks } from './sheetLinks';
+import { showPanel } from './sidePanel';
 import { markTimes } from './times';
 
 async function start(): Promise<void> {
@@ -22,6 +23,7 @@ async function start(): Promise<void> {
   const workbook = loadWorkbook(api, data);
   followLinks(api, workbook);
   showSentences(api, workbook, book);
+  showPanel(workbook);
   keepSaved(api, workbook, answer.headers.get('ETag') ?? '');
   // For the browser's console and the tests of the page.
   Object.assign(window, { rampwright: { api, workbook } });

@@ -1,6 +1,6 @@
-// The user's workbook as a file: made from the templates at first, replaced whole and atomically, one backup kept, and
-// never overwritten when somebody else has changed it since it was read.
-import { createHash, randomUUID } from 'node:crypto';
+// The user's workbook as a file: made from the templates at first, replaced whole and atomically, kept once more as it
+// was before this session, and never overwritten when somebody else has changed it since it was read.
+import { createHash } from 'node:crypto';
 import { copyFile, mkdir, open, readFile, rename, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 
@@ -28,9 +28,9 @@ async function readIfThere(path: string): Promise<string | undefined> {
 
 /** Writes beside the file and renames, so that a crash leaves the old file or the new one, never half of one. */
 async function replaceFile(path: string, text: string): Promise<void> {
-  const beside = `${path}.${randomUUID()}.tmp`;
+  const beside = `${path}.${process.pid}.tmp`;
   try {
-    const handle = await open(beside, 'wx', 0o600);
+    const handle = await open(beside, 'w', 0o600);
     try {
       await handle.writeFile(text);
       await handle.sync();
@@ -48,6 +48,7 @@ export class WorkbookFile {
   readonly path: string;
   private readonly makeFirst: () => string;
   private queue: Promise<unknown> = Promise.resolve();
+  private backedUp = false;
 
   constructor(path: string, makeFirst: () => string) {
     this.path = path;
@@ -84,7 +85,9 @@ export class WorkbookFile {
       if (there !== undefined && versionOf(there) !== knownVersion) {
         throw new ChangedMeanwhileError('The file was changed elsewhere (another window or program) after this page opened it. Reload the page to see it; what you typed here since then is not in it.');
       }
-      if (there !== undefined) await copyFile(this.path, this.backupPath);
+      // Saved every second, so the copy that helps is the one from before this session.
+      if (there !== undefined && !this.backedUp) await copyFile(this.path, this.backupPath);
+      this.backedUp = true;
       await mkdir(dirname(this.path), { recursive: true });
       await replaceFile(this.path, text);
       return { text, version: versionOf(text) };

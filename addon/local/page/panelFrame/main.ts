@@ -1,0 +1,5 @@
+// The panel's page in the local workbook.
+import { mountPanel } from '../../../panel/panel';
+import { connectToPage } from './localHost';
+
+mountPanel(connectToPage());
