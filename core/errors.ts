@@ -65,6 +65,8 @@ export interface CoreErrorDetails {
   'days-out-of-order': { readonly earlier: string; readonly later: string; readonly earlierDay: number; readonly laterDay: number };
   /** A medical certificate of this class does not give that privilege, so it has no duration for it. */
   'privilege-not-given': { readonly medicalClass: string; readonly privilege: string; readonly rules: string };
+  /** A cost with nobody whose part is above zero. */
+  'nothing-to-share-by': { readonly parts: number };
   /** Two points so placed that the asked direction does not exist (the same point, or a pole). */
   'no-direction': { readonly reason: 'same-point' };
   /** Text that is not one latitude and one longitude, or could be more than one. */

@@ -10,12 +10,14 @@ import { BALANCE_SHIFT, BALANCE_ADD, BALANCE_TRACK } from '../balanceChange';
 import { CLIMB_RATE_NEEDED, CLIMB_GRADIENT } from '../climb';
 import { CLIMB_BRIEF } from '../climbBrief';
 import { COLD_TEMPERATURE_CORRECTION } from '../coldTemperature';
+import { COST_SPLIT, COST_STATEMENT } from '../costShares';
 import { CYCLE_STATUS, CYCLE_COVERS, CYCLE_VISITS, CYCLE_MISMATCH } from '../cycleCards';
 import { CYCLE_NEXT, CYCLE_CURRENT, CYCLE_ID, CYCLE_DATE, CYCLE_LIST } from '../cycles';
 import { DESCENT_START, DESCENT_START_AT_RATE, DESCENT_RATE_NEEDED } from '../descent';
 import { DESCENT_PLAN } from '../descentPlan';
 import { FUEL_WEIGHT, FUEL_ENDURANCE, OXYGEN_ENDURANCE } from '../fuel';
 import { COURSE_LEG, COURSE_POINT } from '../geodesy';
+import { HOLD_BRIEF } from '../holdPattern';
 import { HOLD_INBOUND, HOLD_ENTRY, HOLD_SPEED_LIMIT } from '../holding';
 import { LOADING_BRIEF } from '../loading';
 import { LOADING_ENTRIES } from '../loadingEntries';
@@ -45,6 +47,8 @@ export const registry: readonly FunctionDeclaration[] = [
   CLIMB_GRADIENT,
   CLIMB_RATE_NEEDED,
   COLD_TEMPERATURE_CORRECTION,
+  COST_SPLIT,
+  COST_STATEMENT,
   COURSE_LEG,
   COURSE_POINT,
   CYCLE_COVERS,
@@ -64,6 +68,7 @@ export const registry: readonly FunctionDeclaration[] = [
   DUE_STATUS,
   FUEL_ENDURANCE,
   FUEL_WEIGHT,
+  HOLD_BRIEF,
   HOLD_ENTRY,
   HOLD_INBOUND,
   HOLD_SPEED_LIMIT,

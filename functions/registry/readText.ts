@@ -1,4 +1,5 @@
 // Readers of words: free text, one of a list, yes or no, a verdict.
+import type { Named } from '../../core/named';
 import { verdicts, type Verdict } from '../../core/verdict';
 import { ArgumentError } from './argumentError';
 import { inWords, isBlank, isErrorText, type CellValue } from './cellValues';
@@ -12,6 +13,21 @@ export function text(options: { readonly help: string; readonly mustBe: string }
     const isText = typeof raw === 'string' || (typeof raw === 'number' && Number.isFinite(raw));
     if (!isText || isBlank(raw) || isErrorText(raw)) throw new ArgumentError(options.mustBe, inWords(raw));
     return String(raw).trim();
+  };
+  return { shape: 'cell', unit: '', mustBe: options.mustBe, help: options.help, optional: undefined, read };
+}
+
+/** A name, with the key by which capitals, spaces and hyphens do not tell it apart from another spelling. */
+export function namedFromCell(raw: CellValue): Named | undefined {
+  const isText = typeof raw === 'string' || (typeof raw === 'number' && Number.isFinite(raw));
+  return !isText || isBlank(raw) || isErrorText(raw) ? undefined : { name: String(raw).trim(), key: plainWords(String(raw)) };
+}
+
+export function namedText(options: { readonly help: string; readonly mustBe: string }): Parameter<Named> & { readonly shape: 'cell' } {
+  const read = (raw: CellValue): Named => {
+    const named = namedFromCell(raw);
+    if (named === undefined) throw new ArgumentError(options.mustBe, inWords(raw));
+    return named;
   };
   return { shape: 'cell', unit: '', mustBe: options.mustBe, help: options.help, optional: undefined, read };
 }

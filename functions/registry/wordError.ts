@@ -113,6 +113,7 @@ const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Co
   'days-out-of-order': ({ earlier, later, earlierDay, laterDay }) =>
     `${publicName(later)} must be on or after ${publicName(earlier)} (${isoDate(civilDateFromDayNumber(earlierDay))}); got ${isoDate(civilDateFromDayNumber(laterDay))}`,
   'privilege-not-given': ({ medicalClass, privilege, rules }) => `class must be one that gives the privilege ${privilege} under ${rules} rules; got "${medicalClass}"`,
+  'nothing-to-share-by': ({ parts }) => `parts must have at least one above 0; got ${parts} of 0`,
   'no-direction': () => 'latitude_2 and longitude_2 must be another point than the first, since a course to the same point has no direction; got the same point',
   'position-unreadable': ({ text, reason }) => `text must be ${positionMustBe}; got ${inWords(text)}, ${positionReasons[reason]}`,
   'wind-too-strong': ({ windKnots, trueAirspeedKnots, headwindKnots, crosswindKnots }) =>

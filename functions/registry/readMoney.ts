@@ -1,0 +1,47 @@
+// Readers of the treasurer's cells: a currency, and the rows that say who takes part in which aircraft.
+import type { Participation } from '../../core/costShares';
+import { ArgumentError } from './argumentError';
+import { inWords, isBlank, isRange, sizeInWords, type CellValue, type RangeValue } from './cellValues';
+import type { Parameter } from './declaration';
+import { numberFromCell } from './readNumber';
+import { namedFromCell } from './readText';
+
+export function currencyCode(help: string): Parameter<string> & { readonly shape: 'cell' } {
+  const mustBe = 'a currency as three letters, such as EUR';
+  const read = (raw: CellValue): string => {
+    const code = typeof raw === 'string' ? raw.trim().toUpperCase() : '';
+    if (!/^[A-Z]{3}$/.test(code)) throw new ArgumentError(mustBe, inWords(raw));
+    return code;
+  };
+  return { shape: 'cell', unit: '', mustBe, help, optional: undefined, read };
+}
+
+const rowsOf = 'rows of member, aircraft, hours, share';
+const columns = 4;
+const most = 1_000_000;
+
+function part(cell: CellValue, row: number, column: number): number {
+  const value = isBlank(cell) ? 0 : numberFromCell(cell);
+  if (value === undefined || value < 0 || value > most) throw new ArgumentError(`${rowsOf} (hours and share 0 to 1,000,000)`, inWords(cell), row, column);
+  return value;
+}
+
+function participation([member, aircraft, hours, share]: readonly CellValue[], row: number): Participation {
+  const name = (cell: CellValue, column: number) => {
+    const named = namedFromCell(cell);
+    if (named === undefined) throw new ArgumentError(`${rowsOf} (names in words)`, inWords(cell), row, column);
+    return named;
+  };
+  return { member: name(member, 1), aircraft: name(aircraft, 2), hours: part(hours, row, 3), share: part(share, row, 4) };
+}
+
+export function participationRows(help: string): Parameter<readonly Participation[]> & { readonly shape: 'table' } {
+  const read = (raw: CellValue): readonly Participation[] => {
+    const range: RangeValue = isRange(raw) ? (raw as RangeValue) : [[raw]];
+    const width = range[0]?.length ?? 0;
+    const used = range.map((row, index) => ({ row, place: index + 1 })).filter(({ row }) => !row.every(isBlank));
+    if (width !== columns) throw new ArgumentError(rowsOf, `a range of ${sizeInWords(range.length, width)}`);
+    return used.map(({ row, place }) => participation(row, place));
+  };
+  return { shape: 'table', unit: 'rows', mustBe: rowsOf, help, optional: undefined, read };
+}

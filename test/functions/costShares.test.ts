@@ -1,0 +1,48 @@
+// The money functions as a sheet calls them: blank rows, bad cells, costs that nobody bears, currencies apart.
+import { describe, expect, it } from 'vitest';
+import { call, sentenceOf } from '../support/call';
+
+const statement = (...costs: readonly (readonly [string, number | string, string, string])[]) =>
+  call('COST_STATEMENT', ...[0, 1, 2, 3].map((column) => costs.map((row) => [row[column]])), [['Ada', 'North', 10, 60], ['Bo', 'North', '', 40], ['', '', '', '']]);
+
+describe('COST_SPLIT', () => {
+  it('splits a refund and a currency without cents', () => {
+    expect(call('COST_SPLIT', -100, [[1], [1], [1]])).toEqual([[-33.34], [-33.33], [-33.33]]);
+    expect(call('COST_SPLIT', 100, [[1], [1], [1]], 0)).toEqual([[34], [33], [33]]);
+  });
+
+  it('says what it cannot split', () => {
+    expect(sentenceOf('COST_SPLIT', 10.005, [[1], [1]])).toBe('COST_SPLIT: amount must be an amount of at most 2 decimals, or it cannot be shared to the last coin; got 10.005.');
+    expect(sentenceOf('COST_SPLIT', 10, [[0], [0]])).toBe('COST_SPLIT: parts must have at least one above 0; got 2 of 0.');
+    expect(sentenceOf('COST_SPLIT', 10, [[1], ['some']])).toBe('COST_SPLIT: parts must be 0 to 1,000,000; got "some" (row 2).');
+  });
+});
+
+describe('COST_STATEMENT', () => {
+  it('shares by agreed shares, and keeps currencies apart', () => {
+    expect(statement(['North', 100, 'EUR', 'share'], ['North', 50, 'chf', 'equal parts'])).toEqual([
+      ['member', 'Ada', 'EUR', 60, 'North 60.00'],
+      ['member', 'Ada', 'CHF', 25, 'North 25.00'],
+      ['member', 'Bo', 'EUR', 40, 'North 40.00'],
+      ['member', 'Bo', 'CHF', 25, 'North 25.00'],
+      ['aircraft', 'North', 'EUR', 100, ''],
+      ['aircraft', 'North', 'CHF', 50, ''],
+      ['total', 'all costs', 'EUR', 100, ''],
+      ['total', 'all costs', 'CHF', 50, ''],
+    ]);
+  });
+
+  it('never loses a cost that nobody bears, nor one without an amount', () => {
+    expect(statement(['South', 80, 'EUR', 'hours'], ['North', '', 'EUR', 'hours'])).toEqual([
+      ['aircraft', 'South', 'EUR', 80, ''],
+      ['nobody', 'South', 'EUR', 80, 'no member has hours in it'],
+      ['total', 'all costs', 'EUR', 80, ''],
+      ['unknown', 'North', '', '', 'no cost written down, so not in these sums'],
+    ]);
+  });
+
+  it('names the row of a bad cell', () => {
+    expect(() => statement(['North', 1, 'EUR', 'equal'], ['North', 1.001, 'EUR', 'equal'])).toThrow('cost must be an amount of at most 2 decimals, or it cannot be shared to the last coin; got 1.001 (row 2 of cost)');
+    expect(() => statement(['North', 1, 'EUR', 'as usual'])).toThrow('shared_by must be one of equal, hours, share; got "as usual"');
+  });
+});
