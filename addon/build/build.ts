@@ -2,6 +2,8 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { sheetTemplates } from '../../sheets-templates';
+import { packedElement, packTemplates } from '../google/packedTemplates';
 import { googleCode } from './googleBundle';
 import { panelPage } from './panelPage';
 
@@ -10,7 +12,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 export type GoogleFiles = Readonly<Record<'Code.js' | 'panel.html' | 'appsscript.json', string>>;
 
 export async function googleFiles(): Promise<GoogleFiles> {
-  const [code, panel] = await Promise.all([googleCode({ root }), panelPage(root, 'addon/google/client/main.ts')]);
+  const [code, panel] = await Promise.all([googleCode({ root }), panelPage(root, 'addon/google/client/main.ts', packedElement(packTemplates(sheetTemplates)))]);
   return { 'Code.js': code, 'panel.html': panel, 'appsscript.json': readFileSync(join(root, 'appsscript.json'), 'utf8') };
 }
 

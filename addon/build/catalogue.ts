@@ -27,13 +27,14 @@ export const catalogue: Catalogue = {
   sheets: sheetTemplates.map(({ key, name }) => ({ key, name })),
 };
 
-/** Lets the panel import the data as a module. */
-export function cataloguePlugin(data: Catalogue = catalogue): Plugin {
+/** Lets bundled code import the data as modules. */
+export function dataModules(): Plugin {
+  const modules: Readonly<Record<string, unknown>> = { 'rampwright:catalogue': catalogue, 'rampwright:sheet-names': catalogue.sheets };
   return {
-    name: 'catalogue',
+    name: 'data-modules',
     setup(build) {
-      build.onResolve({ filter: /^rampwright:catalogue$/ }, ({ path }) => ({ path, namespace: 'catalogue' }));
-      build.onLoad({ filter: /.*/, namespace: 'catalogue' }, () => ({ contents: JSON.stringify(data), loader: 'json' }));
+      build.onResolve({ filter: /^rampwright:/ }, ({ path }) => (path in modules ? { path, namespace: 'data' } : undefined));
+      build.onLoad({ filter: /.*/, namespace: 'data' }, ({ path }) => ({ contents: JSON.stringify(modules[path]), loader: 'json' }));
     },
   };
 }

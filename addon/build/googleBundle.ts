@@ -1,6 +1,7 @@
 // Code.js for Apps Script: everything in one function expression, then the functions that the platform calls by name.
 import { build } from 'esbuild';
 import { registry } from '../../functions/registry/index.generated';
+import { dataModules } from './catalogue';
 import { hostSource } from './hostFunctions';
 import { lazyModules } from './lazyModules';
 import { notices } from './notices';
@@ -26,13 +27,14 @@ export async function googleCode({ root, minify = true, strip = true }: BundleOp
     globalName: bundleName,
     // Apps Script takes neither #private nor static fields; ES2019 has neither, and esbuild rewrites what is newer.
     target: 'es2019',
-    charset: 'utf8',
+    // ASCII: one letter beyond Latin-1 would make V8 hold, and read at every call, the whole source in two bytes a letter.
+    charset: 'ascii',
     minify,
     legalComments: 'none',
     metafile: true,
     write: false,
     logLevel: 'warning',
-    plugins: [lazyModules(root), ...(strip ? [stripTexts(root)] : [])],
+    plugins: [dataModules(), lazyModules(root), ...(strip ? [stripTexts(root)] : [])],
   });
   const carried = notices(root, metafile);
   const head = carried === '' ? '' : `/*\n${carried}\n*/\n`;

@@ -16,8 +16,8 @@ const asReal = 'the real module';
 /** Packages too heavy to start on every call. */
 export const lazyPackages: readonly string[] = ['geographiclib-geodesic'];
 
-/** Our own modules that sheet functions never use: the menu, the commands behind it, the sheets. */
-export const lazyFiles: readonly string[] = ['addon/google/menu.ts', 'addon/google/commands.ts', 'sheets-templates/index.ts'];
+/** Our own modules that sheet functions never use: the menu and the commands behind it. */
+export const lazyFiles: readonly string[] = ['addon/google/menu.ts', 'addon/google/commands.ts'];
 
 /** Names under which a module can be imported: its ES exports, or the properties of what it exports in CommonJS. */
 async function exportedNames(path: string, source: string): Promise<string[]> {

@@ -2,14 +2,14 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { cataloguePlugin } from './catalogue';
+import { dataModules } from './catalogue';
 import { notices } from './notices';
 
 /** A script ends at the first closing tag, wherever that stands. */
 const inScript = (code: string): string => code.replace(/<\/(script)/gi, '<\\/$1').replace(/<!--/g, '<\\!--');
 
-/** `entry` is a path from the root. */
-export async function panelPage(root: string, entry: string): Promise<string> {
+/** `entry` is a path from the root; `data` are elements that the host reads out of the page's text. */
+export async function panelPage(root: string, entry: string, data = ''): Promise<string> {
   const { outputFiles, metafile } = await build({
     absWorkingDir: root,
     entryPoints: [entry],
@@ -24,13 +24,13 @@ export async function panelPage(root: string, entry: string): Promise<string> {
     metafile: true,
     write: false,
     logLevel: 'warning',
-    plugins: [cataloguePlugin()],
+    plugins: [dataModules()],
   });
   const style = await readFile(join(root, 'addon/panel/panel.css'), 'utf8');
   const script = inScript(outputFiles[0]?.text ?? '');
   return [
     '<!DOCTYPE html>', '<html lang="en">', '<head>', '<meta charset="utf-8">', '<meta name="viewport" content="width=device-width">',
     '<base target="_top">', '<title>Rampwright</title>', `<!--\n${notices(root, metafile).replace(/--+/g, '-')}\n-->`, `<style>\n${style.trim()}\n</style>`, '</head>',
-    '<body>', '<div id="panel"></div>', `<script>${script}</script>`, '</body>', '</html>', '',
+    '<body>', '<div id="panel"></div>', data, `<script>${script}</script>`, '</body>', '</html>', '',
   ].join('\n');
 }

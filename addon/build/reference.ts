@@ -24,11 +24,12 @@ export function exampleAnswer({ gives }: Example): string {
   return typeof gives === 'object' ? gives.map((row) => row.join(' | ')).join(' / ') : String(gives);
 }
 
-/** Kinds of argument rather than units: what the argument must be says it already. */
+/** Kinds of argument rather than units. */
 const notUnits: ReadonlySet<string> = new Set(['', 'date', 'table', 'rows']);
 
 export function parameterHelp({ unit, help, optional, mustBe }: Parameter<unknown>): string {
-  const lead = notUnits.has(unit) ? '' : `In ${unit}. `;
+  // Once is enough: what an argument must be mostly ends with its unit.
+  const lead = notUnits.has(unit) || mustBe.includes(unit) ? '' : `In ${unit}. `;
   const ending = optional === undefined ? '' : ` Optional; if left out, ${optional.words}.`;
   return `${lead}${help} Must be ${mustBe}.${ending}`;
 }

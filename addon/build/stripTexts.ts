@@ -15,7 +15,14 @@ interface Edit {
 const forms = new Set(['mapping', 'folding', 'laying']);
 const emptyTexts: Readonly<Record<string, string>> = { summary: "''", notes: "''", subject: "''", examples: '[]', sources: '[]' };
 
-const isText = (node: ts.Node): boolean => ts.isStringLiteralLike(node) || ts.isTemplateExpression(node);
+const isPlus = (node: ts.Node): node is ts.BinaryExpression => ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.PlusToken;
+
+/** Text written out, however it is put together. */
+const isText = (node: ts.Node): boolean =>
+  ts.isStringLiteralLike(node) || ts.isTemplateExpression(node) || (isPlus(node) && (isText(node.left) || isText(node.right)));
+
+/** Help is whole sentences; nothing else that a file in functions/ hands to a call while it loads is one. */
+const isSentence = (node: ts.Node): boolean => isText(node) && /^.[A-Z0-9"$].*\..$/s.test(node.getText());
 
 /** Properties of an object literal, by name. */
 function properties(node: ts.Node): readonly (readonly [string, ts.PropertyAssignment])[] {
@@ -40,21 +47,25 @@ export function withoutTexts(name: string, source: string): string {
   const known = registryImports(file);
   const edits: Edit[] = [];
   const empty = (node: ts.Node, text = "''"): number => edits.push({ start: node.getStart(), end: node.getEnd(), text });
-  const visit = (node: ts.Node): void => {
-    if (ts.isCallExpression(node) && ts.isIdentifier(node.expression) && known.has(node.expression.text)) {
+  const emptyArguments = (call: ts.CallExpression, fromRegistry: boolean): void => {
+    for (const argument of call.arguments) {
+      if (fromRegistry ? isText(argument) : isSentence(argument)) empty(argument);
+      for (const [key, { initializer }] of properties(argument)) if (key === 'help' && isText(initializer)) empty(initializer);
+    }
+  };
+  const visit = (node: ts.Node, inFunction: boolean): void => {
+    if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
       const [first] = node.arguments;
-      if (forms.has(node.expression.text) && first !== undefined) {
+      const fromRegistry = known.has(node.expression.text);
+      if (fromRegistry && forms.has(node.expression.text) && first !== undefined) {
         for (const [key, { initializer }] of properties(first)) if (key in emptyTexts) empty(initializer, emptyTexts[key]);
-      } else {
-        for (const argument of node.arguments) {
-          if (isText(argument)) empty(argument);
-          for (const [key, { initializer }] of properties(argument)) if (key === 'help' && isText(initializer)) empty(initializer);
-        }
+      } else if (fromRegistry || !inFunction) {
+        emptyArguments(node, fromRegistry);
       }
     }
-    ts.forEachChild(node, visit);
+    ts.forEachChild(node, (child) => visit(child, inFunction || ts.isFunctionLike(node)));
   };
-  visit(file);
+  visit(file, false);
   return applied(source, edits);
 }
 

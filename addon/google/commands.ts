@@ -1,15 +1,20 @@
 // What the menu and the panel ask for. Runs with the user's authorisation (menu items and panel calls always do).
-import { sheetTemplates } from '../../sheets-templates';
-import type { SheetKey } from '../../sheets-templates/template';
+import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import type { PanelAnswer, PanelGiven, PanelQuestion, PanelReply } from '../panel/host';
 import { rewriteFormula } from './formulaText';
 import { insertSheets, type InsertReport } from './insertSheets';
+import { templatesInPage } from './packedTemplates';
+import { reasonOf } from './reason';
 
 const title = 'Rampwright';
 
+const panelPage = (): GoogleAppsScript.HTML.HtmlOutput => HtmlService.createHtmlOutputFromFile('panel');
+
 export function openPanel(): void {
-  SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile('panel').setTitle(title));
+  SpreadsheetApp.getUi().showSidebar(panelPage().setTitle(title));
 }
+
+const everySheet = (): SheetTemplate[] => templatesInPage(panelPage().getContent());
 
 function insertedInWords({ inserted, reads }: InsertReport): string {
   const read = reads.length === 0 ? '' : ` They read ${reads.join(', ')}, which was there already.`;
@@ -17,17 +22,19 @@ function insertedInWords({ inserted, reads }: InsertReport): string {
 }
 
 /** From the menu: the outcome is told in the document, a refusal in a dialog that waits to be read. */
-function insertFromMenu(keys: readonly SheetKey[]): void {
+function insertFromMenu(wanted: (templates: readonly SheetTemplate[]) => readonly SheetKey[]): void {
   try {
-    SpreadsheetApp.getActive().toast(insertedInWords(insertSheets(keys)), title, 10);
+    const templates = everySheet();
+    SpreadsheetApp.getActive().toast(insertedInWords(insertSheets(wanted(templates), templates)), title, 10);
   } catch (thrown) {
-    SpreadsheetApp.getUi().alert(title, messageOf(thrown), SpreadsheetApp.getUi().ButtonSet.OK);
+    const ui = SpreadsheetApp.getUi();
+    ui.alert(title, reasonOf(thrown), ui.ButtonSet.OK);
   }
 }
 
-export const insertEverySheet = (): void => insertFromMenu(sheetTemplates.map(({ key }) => key));
+export const insertEverySheet = (): void => insertFromMenu((templates) => templates.map(({ key }) => key));
 
-export const insertOneSheet = (key: SheetKey): void => insertFromMenu([key]);
+export const insertOneSheet = (key: SheetKey): void => insertFromMenu(() => [key]);
 
 /** Puts a formula into the selected cell, if that is empty. */
 function putFormula(formula: string): PanelAnswer<'putFormula'> {
@@ -41,20 +48,20 @@ function putFormula(formula: string): PanelAnswer<'putFormula'> {
 }
 
 /** Keys come from outside the script, so unknown ones are refused. */
-function knownKeys(keys: readonly string[]): SheetKey[] {
-  return keys.map((key) => {
-    const found = sheetTemplates.find((template) => template.key === key);
+function insertForPanel(keys: readonly string[]): InsertReport {
+  const templates = everySheet();
+  const known = keys.map((key) => {
+    const found = templates.find((template) => template.key === key);
     if (found === undefined) throw new Error(`There is no sheet "${key}".`);
     return found.key;
   });
+  return insertSheets(known, templates);
 }
 
 const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>) => PanelAnswer<Question> } = {
-  insertSheets: ({ keys }) => insertSheets(knownKeys(keys)),
+  insertSheets: ({ keys }) => insertForPanel(keys),
   putFormula: ({ formula }) => putFormula(formula),
 };
-
-const messageOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
 
 /** The panel's one door: plain data in, plain data out, and a refusal as a sentence rather than as an exception. */
 export function answerPanel<Question extends PanelQuestion>(question: Question, given: PanelGiven<Question>): PanelReply<PanelAnswer<Question>> {
@@ -63,6 +70,6 @@ export function answerPanel<Question extends PanelQuestion>(question: Question, 
   try {
     return { answer: answer(given) };
   } catch (thrown) {
-    return { refusal: messageOf(thrown) };
+    return { refusal: reasonOf(thrown) };
   }
 }

@@ -4,6 +4,7 @@
 // spreadsheet's zone, which each user sets. So the Date getters are never used on the platform.
 import { civilDateFromDayNumber, dayNumber, type CivilDate, type CivilDateTime } from '../../core/civilDate';
 import type { DateHost } from '../../functions/registry/dateHost';
+import { reasonOf } from './reason';
 import { rememberedOffsets, type OffsetAt } from './zoneOffsets';
 
 const day = 86_400_000;
@@ -70,7 +71,7 @@ export function googleDateHost(): GoogleDateHost {
       offsets ??= rememberedOffsets(typeof SpreadsheetApp === 'undefined' ? runtimeOffset : spreadsheetOffsets());
       return offsets(instant);
     } catch (thrown) {
-      failed = thrown instanceof Error ? thrown.message : String(thrown);
+      failed = reasonOf(thrown);
       throw thrown;
     }
   };
@@ -84,5 +85,7 @@ export function googleDateHost(): GoogleDateHost {
       return { ...civil, hours: wall.getUTCHours(), minutes: wall.getUTCMinutes(), seconds: wall.getUTCSeconds() };
     },
     fromCivil: (date: CivilDate): Date => new Date(startOfDay(dayNumber(date) * day, offsetAt)),
+    // The platform shows every Date in the spreadsheet's zone.
+    fromInstant: ({ utcMilliseconds }): Date => new Date(utcMilliseconds),
   };
 }

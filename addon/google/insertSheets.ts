@@ -1,9 +1,9 @@
 // Inserts sheets into the document. Nothing of the user's is touched: names that are taken get a number, and where a step
 // fails, everything added so far is removed and the reason said.
-import { sheetTemplates } from '../../sheets-templates';
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { existingSheets, writeMark } from './documentState';
 import { planInsertion, type InsertionPlan } from './insertionPlan';
+import { reasonOf } from './reason';
 import { textStyles } from './writeLook';
 import { writeSheet } from './writeSheet';
 
@@ -99,9 +99,7 @@ function removeAll(document: Document, { sheets, ranges }: Added): string[] {
   return left;
 }
 
-const reasonOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown)).replace(/\.?\s*$/, '');
-
-export function insertSheets(wanted: readonly SheetKey[], templates: readonly SheetTemplate[] = sheetTemplates): InsertReport {
+export function insertSheets(wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport {
   const document = SpreadsheetApp.getActive();
   const plan = makePlan(document, wanted, templates);
   const made: Added = { sheets: [], ranges: [] };
@@ -110,7 +108,7 @@ export function insertSheets(wanted: readonly SheetKey[], templates: readonly Sh
   } catch (thrown) {
     const left = removeAll(document, made);
     const state = left.length === 0 ? 'everything added was removed again' : `remove by hand: ${left.join(', ')}`;
-    throw new Error(`No sheet was inserted, because Google Sheets refused a step; ${state}. It said: ${reasonOf(thrown)}.`);
+    throw new Error(`No sheet was inserted, because Google Sheets refused a step; ${state}. It said: ${reasonOf(thrown).replace(/\.?\s*$/, '.')}`);
   }
   return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
 }

@@ -1,6 +1,6 @@
 // The menu. Built in every authorisation mode, also before the user has allowed anything (AuthMode.NONE), so it touches
 // no service but the user interface's menu, and reads nothing from the event.
-import { sheetTemplates } from '../../sheets-templates';
+import sheetNames from 'rampwright:sheet-names';
 import { everySheetCommand, panelCommand, sheetCommand } from './commandNames';
 
 export function onOpen(): void {
@@ -8,7 +8,7 @@ export function onOpen(): void {
   menu.addItem('Open the panel', panelCommand);
   menu.addSeparator();
   menu.addItem('Insert every sheet', everySheetCommand);
-  for (const { key, name } of sheetTemplates) menu.addItem(`Insert ${name}`, sheetCommand(key));
+  for (const { key, name } of sheetNames) menu.addItem(`Insert ${name}`, sheetCommand(key));
   menu.addToUi();
 }
 

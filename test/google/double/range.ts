@@ -1,0 +1,146 @@
+// Ranges of the double.
+import { areaText, eachCell, readArea, type Area } from '../../../addon/google/areas';
+import { writeValue, type Cell } from './cells';
+import { FakeConditionalFormatRule, FakeDataValidation, FakeTextStyle } from './builders';
+import { Doubled } from './recorder';
+import type { FakeSheet } from './sheet';
+
+export class FakeRange extends Doubled {
+  readonly service = 'Range';
+  override readonly handles = new Set(['getA1Notation', 'getNumRows', 'getNumColumns', 'getRow', 'getColumn', 'getSheet']);
+  readonly sheet: FakeSheet;
+  readonly area: Area;
+
+  constructor(sheet: FakeSheet, area: Area) {
+    super();
+    this.sheet = sheet;
+    this.area = area;
+    const { row, column, lastRow, lastColumn } = area;
+    if (row < 1 || column < 1 || lastRow < row || lastColumn < column || lastRow > sheet.rows || lastColumn > sheet.columns) {
+      throw new Error(`The coordinates of the range are outside the dimensions of the sheet (${areaText(area)} of ${sheet.rows} x ${sheet.columns}).`);
+    }
+  }
+
+  getA1Notation = (): string => areaText(this.area);
+  getNumRows = (): number => this.area.lastRow - this.area.row + 1;
+  getNumColumns = (): number => this.area.lastColumn - this.area.column + 1;
+
+  private single(): Cell {
+    return this.sheet.cell(this.area.row, this.area.column);
+  }
+
+  private each(visit: (cell: Cell) => void): this {
+    eachCell(this.area, (row, column) => visit(this.sheet.cell(row, column)));
+    return this;
+  }
+
+  /** One entry for each cell, of exactly this size. */
+  private fill<Value>(what: string, values: readonly (readonly Value[])[], write: (cell: Cell, value: Value) => void): this {
+    const [rows, columns] = [this.getNumRows(), this.getNumColumns()];
+    if (values.length !== rows) throw new Error(`${what}: the number of rows in the data does not match the number of rows in the range. The data has ${values.length} but the range has ${rows}.`);
+    for (const line of values) if (line.length !== columns) throw new Error(`${what}: the number of columns in the data does not match the number of columns in the range. The data has ${line.length} but the range has ${columns}.`);
+    values.forEach((line, row) => line.forEach((value, column) => write(this.sheet.cell(this.area.row + row, this.area.column + column), value)));
+    return this;
+  }
+
+  setValues(values: unknown[][]): this {
+    this.fill('setValues', values, writeValue);
+    values.forEach((line) => line.forEach((value) => typeof value === 'string' && value.startsWith('=') && this.sheet.document.checkReferences(value)));
+    return this;
+  }
+
+  setFormula(formula: string): this {
+    this.each((cell) => writeValue(cell, formula));
+    this.sheet.document.checkReferences(formula);
+    return this;
+  }
+
+  getFormula = (): string => this.single().formula;
+
+  getDisplayValue = (): string => this.sheet.shown(this.single());
+
+  getDisplayValues(): string[][] {
+    const { row, lastRow, column, lastColumn } = this.area;
+    return Array.from({ length: lastRow - row + 1 }, (_, down) =>
+      Array.from({ length: lastColumn - column + 1 }, (__, across) => this.sheet.shown(this.sheet.cell(row + down, column + across))),
+    );
+  }
+
+  setNumberFormats(formats: string[][]): this {
+    return this.fill('setNumberFormats', formats, (cell, format) => {
+      if (typeof format !== 'string' || format === '') throw new Error('a number format is text');
+      if (format === '@' && cell.formula !== '') throw new Error('a formula in a cell of format text');
+      cell.numberFormat = format;
+    });
+  }
+
+  setBackgrounds(colors: (string | null)[][]): this {
+    return this.fill('setBackgrounds', colors, (cell, color) => {
+      if (color !== null && !/^#[0-9a-f]{6}$/i.test(color)) throw new Error(`"${color}" is not a colour`);
+      cell.background = color;
+    });
+  }
+
+  setTextStyles(styles: FakeTextStyle[][]): this {
+    return this.fill('setTextStyles', styles, (cell, style) => {
+      if (!(style instanceof FakeTextStyle)) throw new Error('setTextStyles takes text styles');
+      cell.textStyle = style;
+    });
+  }
+
+  setHorizontalAlignments(alignments: ('left' | 'center' | 'normal' | 'right' | null)[][]): this {
+    return this.fill('setHorizontalAlignments', alignments, (cell, alignment) => (cell.alignment = alignment));
+  }
+
+  setWraps(wraps: boolean[][]): this {
+    return this.fill('setWraps', wraps, (cell, wrap) => (cell.wrap = wrap));
+  }
+
+  setNotes(notes: (string | null)[][]): this {
+    return this.fill('setNotes', notes, (cell, note) => (cell.note = note ?? ''));
+  }
+
+  setDataValidations(rules: (FakeDataValidation | null)[][]): this {
+    return this.fill('setDataValidations', rules, (cell, rule) => {
+      if (rule !== null && !(rule instanceof FakeDataValidation)) throw new Error('setDataValidations takes rules or null');
+      cell.validation = rule;
+    });
+  }
+
+  setBorders(border: string): this {
+    return this.each((cell) => (cell.border = border));
+  }
+
+  merge(): this {
+    this.sheet.addMerge(this.area);
+    return this;
+  }
+
+  mergeAcross(): this {
+    for (let { row } = this.area; row <= this.area.lastRow; row += 1) this.sheet.addMerge({ ...this.area, row, lastRow: row });
+    return this;
+  }
+}
+
+export class FakeRangeList extends Doubled {
+  readonly service = 'RangeList';
+  override readonly handles = new Set(['getRanges']);
+  readonly ranges: readonly FakeRange[];
+
+  constructor(sheet: FakeSheet, texts: readonly string[]) {
+    super();
+    if (texts.length === 0) throw new Error('a range list needs a range');
+    this.ranges = texts.map((text) => new FakeRange(sheet, readArea(text)));
+  }
+
+  getRanges = (): FakeRange[] => [...this.ranges];
+
+  setBorder(top: boolean | null, left: boolean | null, bottom: boolean | null, right: boolean | null, vertical: boolean | null, horizontal: boolean | null, color: string | null, style: unknown): this {
+    if (typeof style !== 'object' || color === null) throw new Error('a border takes a colour and a style');
+    const border = [top, left, bottom, right, vertical, horizontal].every((side) => side === true) ? 'box' : bottom === true ? 'bottom' : 'other';
+    this.ranges.forEach((range) => range.setBorders(border));
+    return this;
+  }
+}
+
+export const isFormatRule = (value: unknown): value is FakeConditionalFormatRule => value instanceof FakeConditionalFormatRule;

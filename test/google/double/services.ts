@@ -1,0 +1,151 @@
+// The globals of the double: SpreadsheetApp, HtmlService, Utilities, and the user interface behind them.
+import { FakeConditionalFormatRuleBuilder, FakeDataValidationBuilder, FakeTextStyleBuilder } from './builders';
+import { FakeRange } from './range';
+import { Doubled, Recorder } from './recorder';
+import type { FakeSheet } from './sheet';
+import { FakeSpreadsheet } from './spreadsheet';
+import { wallClockIn } from './zoneClock';
+
+export class FakeMenu extends Doubled {
+  readonly service = 'Menu';
+  override readonly kind = 'other';
+  readonly items: (readonly [caption: string, command: string])[] = [];
+  shown = false;
+
+  addItem(caption: string, command: string): this {
+    this.items.push([caption, command]);
+    return this;
+  }
+
+  addSeparator(): this {
+    return this;
+  }
+
+  addToUi(): void {
+    this.shown = true;
+  }
+}
+
+export class FakeHtmlOutput extends Doubled {
+  readonly service = 'HtmlOutput';
+  override readonly kind = 'other';
+  private readonly content: string;
+  title = '';
+
+  constructor(content: string) {
+    super();
+    this.content = content;
+  }
+
+  getContent = (): string => this.content;
+
+  setTitle(title: string): this {
+    this.title = title;
+    return this;
+  }
+}
+
+export class FakeUi extends Doubled {
+  readonly service = 'Ui';
+  override readonly kind = 'other';
+  readonly ButtonSet = { OK: {} };
+  readonly menus: FakeMenu[] = [];
+  readonly alerts: string[] = [];
+  sidebar: FakeHtmlOutput | undefined;
+
+  createAddonMenu(): FakeMenu {
+    const menu = new FakeMenu();
+    this.menus.push(menu);
+    return menu;
+  }
+
+  showSidebar(page: FakeHtmlOutput | object): void {
+    if (!(page instanceof FakeHtmlOutput)) throw new Error('showSidebar takes an HtmlOutput');
+    this.sidebar = page;
+  }
+
+  alert(title: string, prompt: string, buttons: unknown): unknown {
+    this.alerts.push(`${title}: ${prompt}`);
+    return buttons;
+  }
+}
+
+export class FakeSpreadsheetApp extends Doubled {
+  readonly service = 'SpreadsheetApp';
+  override readonly handles = new Set(['getUi', 'newTextStyle', 'newDataValidation', 'newConditionalFormatRule']);
+  readonly BorderStyle = { SOLID: {} };
+  readonly DeveloperMetadataVisibility = { PROJECT: {}, DOCUMENT: {} };
+  readonly document: FakeSpreadsheet;
+  readonly ui = new FakeUi();
+  selected: FakeRange | null = null;
+
+  constructor(document: FakeSpreadsheet) {
+    super();
+    this.document = document;
+  }
+
+  getActive = (): FakeSpreadsheet => this.document;
+  getActiveSheet = (): FakeSheet => this.document.active;
+  getCurrentCell = (): FakeRange | null => this.selected;
+  getUi = (): FakeUi => this.ui;
+  newTextStyle = (): FakeTextStyleBuilder => new FakeTextStyleBuilder();
+  newDataValidation = (): FakeDataValidationBuilder => new FakeDataValidationBuilder();
+  newConditionalFormatRule = (): FakeConditionalFormatRuleBuilder => new FakeConditionalFormatRuleBuilder();
+  flush = (): void => undefined;
+}
+
+export class FakeHtmlService extends Doubled {
+  readonly service = 'HtmlService';
+  override readonly kind = 'other';
+  private readonly files: Readonly<Record<string, string>>;
+
+  constructor(files: Readonly<Record<string, string>>) {
+    super();
+    this.files = files;
+  }
+
+  createHtmlOutputFromFile(file: string): FakeHtmlOutput {
+    const content = this.files[file];
+    if (content === undefined) throw new Error(`No HTML file named ${file} was found.`);
+    return new FakeHtmlOutput(content);
+  }
+}
+
+export class FakeUtilities extends Doubled {
+  readonly service = 'Utilities';
+  override readonly kind = 'other';
+
+  formatDate(date: { getTime(): number }, zone: string, format: string): string {
+    if (Object.prototype.toString.call(date) !== '[object Date]' || Number.isNaN(date.getTime())) throw new Error('formatDate takes a date');
+    if (format !== 'yyyy-MM-dd HH:mm:ss') throw new Error(`the double does not know the format ${format}`);
+    return wallClockIn(zone, date.getTime());
+  }
+}
+
+/** One document, its services, and what was called. */
+export class Double {
+  readonly recorder = new Recorder();
+  readonly document: FakeSpreadsheet;
+  readonly app: FakeSpreadsheetApp;
+
+  private readonly html: FakeHtmlService;
+
+  /** `files` are the HTML files of the script project, by name without ending. */
+  constructor(zone = 'Etc/UTC', files: Readonly<Record<string, string>> = {}) {
+    this.document = new FakeSpreadsheet(zone);
+    this.html = new FakeHtmlService(files);
+    this.app = new FakeSpreadsheetApp(this.document);
+  }
+
+  /** What the script sees. */
+  globals(): { readonly SpreadsheetApp: unknown; readonly HtmlService: unknown; readonly Utilities: unknown } {
+    const { recorder } = this;
+    return { SpreadsheetApp: recorder.wrap(this.app), HtmlService: recorder.wrap(this.html), Utilities: recorder.wrap(new FakeUtilities()) };
+  }
+
+  sheet(name: string): FakeSheet {
+    const found = this.document.sheets.find((sheet) => sheet.name === name);
+    if (found === undefined) throw new Error(`no sheet ${name}`);
+    return found;
+  }
+}

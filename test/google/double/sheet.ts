@@ -1,0 +1,170 @@
+// Sheets of the double.
+import { areaText, readArea, type Area } from '../../../addon/google/areas';
+import type { FakeConditionalFormatRule } from './builders';
+import { freshCell, type Cell } from './cells';
+import { FakeChart, FakeChartBuilder } from './charts';
+import type { FakeSpreadsheet } from './spreadsheet';
+import { FakeRange, FakeRangeList, isFormatRule } from './range';
+import { Doubled } from './recorder';
+
+export class FakeProtection extends Doubled {
+  readonly service = 'Protection';
+  warningOnly = false;
+  free: readonly FakeRange[] = [];
+
+  setWarningOnly(warningOnly: boolean): this {
+    this.warningOnly = warningOnly;
+    return this;
+  }
+
+  setUnprotectedRanges(ranges: FakeRange[]): this {
+    this.free = ranges;
+    return this;
+  }
+}
+
+export class FakeMetadata extends Doubled {
+  readonly service = 'DeveloperMetadata';
+  readonly key: string;
+  private readonly sheet: FakeSheet;
+  private readonly value: string;
+
+  constructor(sheet: FakeSheet, key: string, value: string) {
+    super();
+    this.sheet = sheet;
+    this.key = key;
+    this.value = value;
+  }
+
+  getValue = (): string | null => this.value;
+  getLocation = (): FakeMetadataLocation => new FakeMetadataLocation(this.sheet);
+}
+
+export class FakeMetadataLocation extends Doubled {
+  readonly service = 'DeveloperMetadataLocation';
+  private readonly sheet: FakeSheet;
+
+  constructor(sheet: FakeSheet) {
+    super();
+    this.sheet = sheet;
+  }
+
+  getSheet = (): FakeSheet | null => this.sheet;
+}
+
+const overlap = (one: Area, other: Area): boolean =>
+  one.row <= other.lastRow && other.row <= one.lastRow && one.column <= other.lastColumn && other.column <= one.lastColumn;
+
+export class FakeSheet extends Doubled {
+  readonly service = 'Sheet';
+  override readonly handles = new Set(['getRange', 'getRangeList', 'getParent', 'newChart']);
+  readonly document: FakeSpreadsheet;
+  readonly sheetId: number;
+  name: string;
+  rows = 1000;
+  columns = 26;
+  frozen = 0;
+  readonly cells = new Map<string, Cell>();
+  readonly merges: Area[] = [];
+  readonly widths = new Map<number, number>();
+  readonly heights = new Map<number, number>();
+  readonly charts: FakeChart[] = [];
+  readonly metadata: FakeMetadata[] = [];
+  readonly protections: FakeProtection[] = [];
+  rules: readonly FakeConditionalFormatRule[] = [];
+
+  constructor(document: FakeSpreadsheet, name: string, sheetId: number) {
+    super();
+    this.document = document;
+    this.name = name;
+    this.sheetId = sheetId;
+  }
+
+  /** Not part of the service: the cell itself. */
+  cell(row: number, column: number): Cell {
+    const key = `${row}-${column}`;
+    const cell = this.cells.get(key) ?? freshCell();
+    this.cells.set(key, cell);
+    return cell;
+  }
+
+  /** Not part of the service: what the cell shows. Only links are computed; another formula shows itself. */
+  shown({ formula, value }: Cell): string {
+    const link = /^=HYPERLINK\("[^"]*";"(.*)"\)$/.exec(formula);
+    if (link !== null) return (link[1] ?? '').replace(/""/g, '"');
+    return formula === '' ? String(value) : formula;
+  }
+
+  addMerge(area: Area): void {
+    if (this.merges.some((other) => overlap(area, other))) throw new Error(`${areaText(area)} overlaps a merged range`);
+    this.merges.push(area);
+  }
+
+  getName = (): string => this.name;
+  getSheetId = (): number => this.sheetId;
+  getParent = (): FakeSpreadsheet => this.document;
+  getMaxRows = (): number => this.rows;
+  getMaxColumns = (): number => this.columns;
+
+  getRange(first: string | number, column?: number, rows = 1, columns = 1): FakeRange {
+    if (typeof first === 'string') return new FakeRange(this, readArea(first));
+    if (column === undefined) throw new Error('getRange takes a row and a column');
+    return new FakeRange(this, { row: first, column, lastRow: first + rows - 1, lastColumn: column + columns - 1 });
+  }
+
+  getRangeList = (texts: string[]): FakeRangeList => new FakeRangeList(this, texts);
+
+  insertRowsAfter(after: number, count: number): this {
+    if (after > this.rows || count < 1) throw new Error('those rows cannot be inserted');
+    this.rows += count;
+    return this;
+  }
+
+  insertColumnsAfter(after: number, count: number): this {
+    if (after > this.columns || count < 1) throw new Error('those columns cannot be inserted');
+    this.columns += count;
+    return this;
+  }
+
+  setColumnWidths(start: number, count: number, width: number): this {
+    if (start < 1 || count < 1 || start + count - 1 > this.columns || !(width > 0)) throw new Error('those columns are out of bounds');
+    for (let column = start; column < start + count; column += 1) this.widths.set(column, width);
+    return this;
+  }
+
+  setRowHeight(row: number, height: number): this {
+    if (row < 1 || row > this.rows || !(height > 0)) throw new Error('that row is out of bounds');
+    this.heights.set(row, height);
+    return this;
+  }
+
+  setFrozenRows(rows: number): void {
+    if (rows >= this.rows) throw new Error('all rows cannot be frozen');
+    this.frozen = rows;
+  }
+
+  setConditionalFormatRules(rules: FakeConditionalFormatRule[]): void {
+    if (!rules.every(isFormatRule)) throw new Error('setConditionalFormatRules takes rules');
+    if (rules.some(({ facts }) => facts.ranges.some((range) => range.sheet !== this))) throw new Error('a conditional format belongs to the sheet of its ranges');
+    this.rules = rules;
+  }
+
+  protect(): FakeProtection {
+    const protection = new FakeProtection();
+    this.protections.push(protection);
+    return protection;
+  }
+
+  addDeveloperMetadata(key: string, value: string, visibility: unknown): this {
+    if (typeof value !== 'string' || typeof visibility !== 'object') throw new Error('developer metadata takes text and a visibility');
+    this.metadata.push(new FakeMetadata(this, key, value));
+    return this;
+  }
+
+  newChart = (): FakeChartBuilder => new FakeChartBuilder();
+
+  insertChart(chart: FakeChart): void {
+    if (!(chart instanceof FakeChart)) throw new Error('insertChart takes a chart');
+    this.charts.push(chart);
+  }
+}

@@ -1,0 +1,239 @@
+// Inserting sheets into a document of the double: what is written, what is never touched, what happens when a step fails.
+import { afterEach, describe, expect, it } from 'vitest';
+import { insertSheets } from '../../addon/google/insertSheets';
+import { sheetTemplates } from '../../sheets-templates';
+import type { SheetKey } from '../../sheets-templates/template';
+import { styles, verdictTints } from '../../sheets-templates/look';
+import type { Double } from './double/services';
+import type { FakeSheet } from './double/sheet';
+import { smallTemplates } from './smallTemplates';
+import { withDouble, withoutPlatform } from './support';
+
+const every: readonly SheetKey[] = smallTemplates.map(({ key }) => key);
+const insertSmall = (keys: readonly SheetKey[] = every) => insertSheets(keys, smallTemplates);
+
+const namesOf = (double: Double): string[] => double.document.sheets.map(({ name }) => name);
+const rangesOf = (double: Double): string[] => double.document.names.map(({ name, range }) => `${name}=${range.sheet.name}!${range.getA1Notation()}`);
+const formulasOf = (sheet: FakeSheet): string[] => [...sheet.cells.values()].map(({ formula }) => formula).filter((formula) => formula !== '');
+
+/** Everything that a sheet holds, to see that nothing of it has changed. */
+const contentOf = (sheet: FakeSheet): string => JSON.stringify([sheet.name, sheet.rows, sheet.columns, sheet.frozen, [...sheet.cells], [...sheet.widths], sheet.merges, sheet.charts.length], (key, value: unknown) => (key === 'sheet' ? undefined : value));
+
+/** A fresh document with the small sheets in it. */
+function inserted(): Double {
+  const double = withDouble();
+  insertSmall();
+  return double;
+}
+
+afterEach(withoutPlatform);
+
+describe('one insertion into a fresh document', () => {
+  it('adds the sheets after the user\'s own, in order, and shows the first', () => {
+    const double = withDouble();
+    expect(insertSmall()).toEqual({ inserted: ['Yard', 'Dock side', 'Hold'], reads: [] });
+    expect(namesOf(double)).toEqual(['Sheet1', 'Yard', 'Dock side', 'Hold']);
+    expect(double.document.active.name).toBe('Yard');
+    expect(rangesOf(double)).toEqual(['yard_day=Yard!B3', 'dock_verdict=Dock side!B3']);
+  });
+
+  it('writes values as values, and text that looks like a number, a date or a boolean as text', () => {
+    const yard = inserted().sheet('Yard');
+    expect(yard.cell(4, 2)).toMatchObject({ value: '09', numberFormat: '@' });
+    expect(yard.cell(6, 1)).toMatchObject({ value: '2026-03-04', numberFormat: '@' });
+    expect(yard.cell(6, 2)).toMatchObject({ value: 'TRUE', numberFormat: '@' });
+    // 22 January 2026 is day 46044 of the spreadsheet's count from 30 December 1899 (25569 is 1 January 1970).
+    expect(yard.cell(3, 2)).toMatchObject({ value: 46044, numberFormat: 'yyyy-mm-dd', note: 'Named yard_day.' });
+  });
+
+  it('writes formulas with semicolons, links by the identifier of the sheet', () => {
+    const double = inserted();
+    expect(double.sheet('Dock side').cell(3, 2).formula).toBe(`=IF('Hold'!B2>=B2;"OK, all in";"NO")`);
+    expect(double.sheet('Yard').cell(5, 1).formula).toBe(`=HYPERLINK("#gid=${double.sheet('Hold').sheetId}";"to the hold")`);
+  });
+
+  it('writes the look: tints, text, borders, widths, merges, heights of merged wrapped rows, frozen rows', () => {
+    const double = inserted();
+    const yard = double.sheet('Yard');
+    expect(yard.cell(3, 2)).toMatchObject({ background: styles.input.background, alignment: 'right', border: 'box' });
+    expect(yard.cell(1, 1).textStyle?.facts).toMatchObject({ size: 16, bold: true, family: 'Arial' });
+    expect([1, 2, 3].map((column) => yard.widths.get(column))).toEqual([120, 80, 80]);
+    expect(yard.merges).toEqual([{ row: 1, column: 1, lastRow: 1, lastColumn: 3 }, { row: 2, column: 1, lastRow: 2, lastColumn: 3 }]);
+    expect([...yard.heights]).toEqual([[2, 40]]);
+    expect(double.sheet('Dock side').frozen).toBe(1);
+  });
+
+  it('writes validations with their help, and refuses invalid entries', () => {
+    const hold = inserted().sheet('Hold');
+    expect(hold.cell(4, 2).validation?.facts).toMatchObject({ criteria: 'number', values: [0, 9], help: 'A number, 0 to 9.', allowInvalid: false });
+    expect(hold.cell(3, 3).validation?.facts).toMatchObject({ criteria: 'list', values: ['left', 'right', true] });
+    expect(hold.cell(2, 3).validation?.facts.criteria).toBe('range');
+    expect(hold.cell(5, 2).validation).toBeNull();
+  });
+
+  it('tints each verdict word in the ranges of verdicts', () => {
+    const dock = inserted().sheet('Dock side');
+    expect(dock.rules.map(({ facts }) => [facts.text, facts.background])).toEqual(Object.entries(verdictTints));
+    expect(dock.rules[0]?.facts.ranges.map((range) => range.getA1Notation())).toEqual(['B3', 'B5:B6']);
+  });
+
+  it('warns before a computed cell is typed over, and nowhere else', () => {
+    const double = inserted();
+    const [protection] = double.sheet('Dock side').protections;
+    expect(protection?.warningOnly).toBe(true);
+    const free = new Set<string>();
+    for (const { area } of protection?.free ?? []) for (let r = area.row; r <= area.lastRow; r += 1) for (let c = area.column; c <= area.lastColumn; c += 1) free.add(`${r}-${c}`);
+    const kept = Array.from({ length: 1000 * 26 }, (_, index) => `${Math.floor(index / 26) + 1}-${(index % 26) + 1}`).filter((place) => !free.has(place));
+    expect(kept).toEqual(['3-2', '4-2', '5-2']);
+    // Only the link is a formula there.
+    expect(double.sheet('Yard').protections).toHaveLength(0);
+  });
+
+  it('draws the chart from a block beside the sheet: one column of x, one of y for each series', () => {
+    const hold = inserted().sheet('Hold');
+    expect(hold.charts[0]?.facts).toMatchObject({ type: 'scatter', title: 'Room', xTitle: 'x', yTitle: 'y', headers: 1, position: [2, 4, 0, 0] });
+    expect(hold.charts[0]?.facts.ranges.map((range) => range.getA1Notation())).toEqual(['E3:E6', 'F3:F6', 'G3:G6']);
+    expect([3, 4, 5, 6].map((row) => [5, 6, 7].map((column) => hold.shown(hold.cell(row, column))))).toEqual([
+      ['x', 'line', 'point'],
+      ['=IF(AND(ISNUMBER(A3);ISNUMBER(B3));A3;NA())', '=IF(AND(ISNUMBER(A3);ISNUMBER(B3));B3;NA())', ''],
+      ['=IF(AND(ISNUMBER(A4);ISNUMBER(B4));A4;NA())', '=IF(AND(ISNUMBER(A4);ISNUMBER(B4));B4;NA())', ''],
+      ['=IF(AND(ISNUMBER(A3);ISNUMBER(B4));A3;NA())', '', '=IF(AND(ISNUMBER(A3);ISNUMBER(B4));B4;NA())'],
+    ]);
+  });
+
+  it('marks each sheet with its template, its version and its names', () => {
+    const dock = inserted().sheet('Dock side');
+    expect(dock.metadata.map((metadata) => JSON.parse(metadata.getValue() ?? '') as unknown)).toEqual([{ key: 'trip', version: 1, names: { dock_verdict: 'dock_verdict' } }]);
+  });
+});
+
+describe('a document in which the names are taken', () => {
+  it('numbers sheets and names, points every formula of the new set to them, and changes nothing else', () => {
+    const double = withDouble();
+    insertSmall();
+    const before = double.document.sheets.map(contentOf);
+    const rangesBefore = rangesOf(double);
+    expect(insertSmall().inserted).toEqual(['Yard 2', 'Dock side 2', 'Hold 2']);
+    expect(double.document.sheets.slice(0, 4).map(contentOf)).toEqual(before);
+    expect(rangesOf(double)).toEqual([...rangesBefore, 'yard_day_2=Yard 2!B3', 'dock_verdict_2=Dock side 2!B3']);
+    expect(double.sheet('Dock side 2').cell(3, 2).formula).toBe(`=IF('Hold 2'!B2>=B2;"OK, all in";"NO")`);
+    expect(double.sheet('Dock side 2').cell(4, 2).formula).toBe('=yard_day_2+B2');
+    expect(formulasOf(double.sheet('Hold 2')).filter((formula) => formula.includes("'Dock side'!"))).toEqual([]);
+  });
+
+  it('takes the next free number, whatever the case of the taken names', () => {
+    const double = withDouble();
+    double.document.insertSheet('YARD', 1);
+    double.document.insertSheet('yard 2', 2);
+    double.document.setNamedRange('Yard_Day', double.sheet('Sheet1').getRange('A1'));
+    expect(insertSmall(['start']).inserted).toEqual(['Yard 3']);
+    expect(rangesOf(double)).toEqual(['Yard_Day=Sheet1!A1', 'yard_day_2=Yard 3!B3']);
+  });
+});
+
+describe('one sheet of the set', () => {
+  it('brings what it reads, and what reads it back', () => {
+    withDouble();
+    expect(insertSmall(['trip'])).toEqual({ inserted: ['Yard', 'Dock side', 'Hold'], reads: [] });
+  });
+
+  it('reads a sheet that is there, but never one that reads another of the same kind as itself', () => {
+    const double = withDouble();
+    insertSmall();
+    // Hold reads Dock side: the new Dock side with the old Hold would be judged by the crates of the old one.
+    expect(insertSmall(['trip'])).toEqual({ inserted: ['Dock side 2', 'Hold 2'], reads: ['Yard'] });
+    expect(double.sheet('Dock side 2').cell(4, 2).formula).toBe('=yard_day+B2');
+  });
+
+  it('finds a sheet under the name the user gave it, with the names it got', () => {
+    const double = withDouble();
+    double.document.setNamedRange('yard_day', double.sheet('Sheet1').getRange('A1'));
+    insertSmall(['start']);
+    double.sheet('Yard').name = "My 'own' yard";
+    expect(insertSmall(['trip'])).toEqual({ inserted: ['Dock side', 'Hold'], reads: ["My 'own' yard"] });
+    expect(double.sheet('Dock side').cell(4, 2).formula).toBe('=yard_day_2+B2');
+  });
+
+  it.each([
+    ['there are two of it', (double: Double) => (insertSmall(['start']), double)],
+    ['its rows were moved', (double: Double) => (Object.assign(double.sheet('Yard').cell(3, 1), { value: '' }), double)],
+    ['its name was deleted', (double: Double) => (double.document.removeNamedRange('yard_day'), double)],
+    ['its mark is damaged', (double: Double) => (double.sheet('Yard').metadata.splice(0), double)],
+  ])('adds its own where %s', (_, change) => {
+    const double = withDouble();
+    insertSmall(['start']);
+    change(double);
+    const { inserted: names, reads } = insertSmall(['trip']);
+    expect(reads).toEqual([]);
+    expect(names[0]).toMatch(/^Yard [23]$/);
+  });
+});
+
+describe('a step that fails', () => {
+  it('leaves the document as it was, whichever call it is, and says why', () => {
+    const counted = withDouble();
+    insertSmall();
+    insertSmall();
+    const calls = counted.recorder.count('document');
+    let tried = 0;
+    for (let failAt = 1; ; failAt += 1) {
+      const double = withDouble();
+      insertSmall();
+      const [before, rangesBefore] = [double.document.sheets.map(contentOf), rangesOf(double)];
+      double.recorder.failAt = double.recorder.count('document') + failAt;
+      if (double.recorder.failAt > calls) break;
+      tried += 1;
+      expect(() => insertSmall()).toThrow('Service Spreadsheets failed');
+      expect(double.document.sheets.map(contentOf)).toEqual(before);
+      expect(rangesOf(double)).toEqual(rangesBefore);
+    }
+    expect(tried).toBeGreaterThan(40);
+  });
+
+  it('is told in one sentence', () => {
+    const double = withDouble();
+    double.recorder.failAt = 12;
+    expect(() => insertSmall()).toThrow(/^No sheet was inserted, because Google Sheets refused a step; everything added was removed again\. It said: Service Spreadsheets failed while accessing document\.$/);
+  });
+
+  it('needs permission to write', () => {
+    const double = withDouble();
+    double.recorder.mode = 'CUSTOM_FUNCTION';
+    expect(() => insertSmall()).toThrow('You do not have permission');
+    expect(namesOf(double)).toEqual(['Sheet1']);
+  });
+});
+
+describe('the whole workbook', () => {
+  const everyKey = sheetTemplates.map(({ key }) => key);
+
+  it('goes in, twice, beside user data, and no formula is broken', () => {
+    const double = withDouble('America/New_York');
+    double.document.insertSheet('Trip sheet', 1);
+    double.sheet('Trip sheet').getRange(1, 1, 1, 2).setValues([['mine', 42]]);
+    const mine = contentOf(double.sheet('Trip sheet'));
+    const first = insertSheets(everyKey, sheetTemplates);
+    const second = insertSheets(everyKey, sheetTemplates);
+    expect(first.inserted).toHaveLength(sheetTemplates.length);
+    expect(new Set([...first.inserted, ...second.inserted]).size).toBe(2 * sheetTemplates.length);
+    expect(contentOf(double.sheet('Trip sheet'))).toBe(mine);
+    // The double throws at a formula that names a sheet or a range that is not there; here: none points to the other set.
+    for (const name of second.inserted) {
+      const text = formulasOf(double.sheet(name)).join('\n');
+      for (const other of first.inserted) expect(text).not.toContain(`'${other}'!`);
+    }
+  });
+
+  it('takes few calls', () => {
+    const { recorder } = withDouble();
+    insertSheets(everyKey, sheetTemplates);
+    const byName = new Map<string, number>();
+    for (const { name, kind } of recorder.calls) if (kind === 'document') byName.set(name, (byName.get(name) ?? 0) + 1);
+    console.log(
+      `${sheetTemplates.length} sheets: ${recorder.count('document')} calls that read or change the document, ${recorder.count('handle')} that only name a range, ${recorder.count('builder')} of builders in memory\n` +
+        [...byName].sort((one, other) => other[1] - one[1]).map(([name, count]) => `  ${count} ${name}`).join('\n'),
+    );
+    // Per sheet, so that a call in a loop over cells shows at once.
+    expect(recorder.count('document') / sheetTemplates.length).toBeLessThanOrEqual(30);
+  });
+});
