@@ -34,16 +34,27 @@ export function descentStartAtRate(fromFeet: number, toFeet: number, rateFeetPer
   return { startNauticalMiles: (groundspeedKnots * minutes) / minutesPerHour + beforeFixNauticalMiles, minutes };
 }
 
+export interface PathAngle {
+  readonly angleDegrees: number;
+  readonly feetPerNauticalMile: number;
+}
+
+/** tan(angle) = height / distance. @source terminal-procedures, descent table. Over level ground. */
+export function pathAngle(fromFeet: number, toFeet: number, distanceNauticalMiles: number): PathAngle {
+  const heightFeet = heightToLoseFeet(fromFeet, toFeet);
+  return {
+    angleDegrees: degreesFromRadians(Math.atan2(heightFeet, feetFromNauticalMiles(distanceNauticalMiles))),
+    feetPerNauticalMile: heightFeet / distanceNauticalMiles,
+  };
+}
+
 export interface DescentRate {
   readonly rateFeetPerMinute: number;
   readonly angleDegrees: number;
 }
 
-/** Rate = height x groundspeed / (60 x distance); tan(angle) = height / distance. @source terminal-procedures, descent table. */
+/** Rate = height x groundspeed / (60 x distance). @source terminal-procedures, descent table. */
 export function descentRateNeeded(fromFeet: number, toFeet: number, distanceNauticalMiles: number, groundspeedKnots: number): DescentRate {
-  const heightFeet = heightToLoseFeet(fromFeet, toFeet);
-  return {
-    rateFeetPerMinute: (heightFeet * groundspeedKnots) / (minutesPerHour * distanceNauticalMiles),
-    angleDegrees: degreesFromRadians(Math.atan2(heightFeet, feetFromNauticalMiles(distanceNauticalMiles))),
-  };
+  const { angleDegrees, feetPerNauticalMile } = pathAngle(fromFeet, toFeet, distanceNauticalMiles);
+  return { rateFeetPerMinute: (feetPerNauticalMile * groundspeedKnots) / minutesPerHour, angleDegrees };
 }

@@ -1,6 +1,6 @@
-// Sheet functions of a straight descent: where to start down, at an angle or at a rate, and the rate a distance takes.
+// Sheet functions of a straight descent: where to start down, at an angle or at a rate, and the rate or angle that a distance takes.
 import { lowestAltitudeFeet } from '../core/atmosphere';
-import { descentRateNeeded, descentStartAtRate, descentStartNauticalMiles } from '../core/descent';
+import { descentRateNeeded, descentStartAtRate, descentStartNauticalMiles, pathAngle } from '../core/descent';
 import { mapping, result } from './registry/declaration';
 import { optional } from './registry/modifiers';
 import { number } from './registry/readNumber';
@@ -58,6 +58,8 @@ export const DESCENT_START_AT_RATE = mapping({
   },
 });
 
+const distance = number({ unit: 'nautical miles', minimum: 0, aboveMinimum: true, maximum: 1000, help: 'Distance from here to where to_ft must be reached.' });
+
 export const DESCENT_RATE_NEEDED = mapping({
   name: 'DESCENT_RATE_NEEDED',
   subject,
@@ -65,7 +67,7 @@ export const DESCENT_RATE_NEEDED = mapping({
   parameters: {
     from_ft: from,
     to_ft: to,
-    distance_nm: number({ unit: 'nautical miles', minimum: 0, aboveMinimum: true, maximum: 1000, help: 'Distance from here to where to_ft must be reached.' }),
+    distance_nm: distance,
     groundspeed_kt: groundspeed,
   },
   results: { rate_fpm: result('feet per minute', 'Rate of descent, without a sign.'), angle_deg: result('degrees', 'Angle of the path below the horizon.') },
@@ -78,5 +80,23 @@ export const DESCENT_RATE_NEEDED = mapping({
   compute: ({ from_ft, to_ft, distance_nm, groundspeed_kt }) => {
     const { rateFeetPerMinute, angleDegrees } = descentRateNeeded(from_ft, to_ft, distance_nm, groundspeed_kt);
     return { rate_fpm: rateFeetPerMinute, angle_deg: angleDegrees };
+  },
+});
+
+export const DESCENT_ANGLE = mapping({
+  name: 'DESCENT_ANGLE',
+  subject,
+  summary: 'Vertical path angle from one altitude to another over a distance, and the same as feet per nautical mile.',
+  parameters: { from_ft: from, to_ft: to, distance_nm: distance },
+  results: { angle_deg: result('degrees', 'Angle of the path below the horizon.'), gradient_ft_per_nm: result('feet per nautical mile', 'Height lost over each mile.') },
+  sources: ['terminal-procedures'],
+  notes: 'Geometry of a straight path over level ground; wind does not come into it.',
+  examples: [
+    { arguments: [318, 0, 1], gives: [[3, 318]], tolerance: 0.005, source: 'FAA Terminal Procedures, descent table: 3.0 degrees is 318 ft/NM' },
+    { arguments: [9000, 0, 36], gives: [[2.356, 250]], tolerance: 0.001, source: 'By hand: atan(250 / 6,076.1)' },
+  ],
+  compute: ({ from_ft, to_ft, distance_nm }) => {
+    const { angleDegrees, feetPerNauticalMile } = pathAngle(from_ft, to_ft, distance_nm);
+    return { angle_deg: angleDegrees, gradient_ft_per_nm: feetPerNauticalMile };
   },
 });

@@ -13,12 +13,16 @@ import { COLD_TEMPERATURE_CORRECTION } from '../coldTemperature';
 import { COST_SPLIT, COST_STATEMENT } from '../costShares';
 import { CYCLE_STATUS, CYCLE_COVERS, CYCLE_VISITS, CYCLE_MISMATCH } from '../cycleCards';
 import { CYCLE_NEXT, CYCLE_CURRENT, CYCLE_ID, CYCLE_DATE, CYCLE_LIST } from '../cycles';
-import { DESCENT_START, DESCENT_START_AT_RATE, DESCENT_RATE_NEEDED } from '../descent';
+import { DESCENT_START, DESCENT_START_AT_RATE, DESCENT_RATE_NEEDED, DESCENT_ANGLE } from '../descent';
+import { DESCENT_CROSSINGS } from '../descentCrossings';
 import { DESCENT_PLAN } from '../descentPlan';
+import { DESCENT_START_POINT } from '../descentPoint';
 import { FUEL_WEIGHT, FUEL_ENDURANCE, OXYGEN_ENDURANCE } from '../fuel';
 import { COURSE_LEG, COURSE_POINT } from '../geodesy';
 import { HOLD_BRIEF } from '../holdPattern';
 import { HOLD_INBOUND, HOLD_ENTRY, HOLD_SPEED_LIMIT } from '../holding';
+import { LEDGER_STATUS, LEDGER_FLEET } from '../ledger';
+import { LEDGER_DIARY } from '../ledgerDiary';
 import { LOADING_BRIEF } from '../loading';
 import { LOADING_ENTRIES } from '../loadingEntries';
 import { POSITION_READ } from '../position';
@@ -61,10 +65,13 @@ export const registry: readonly FunctionDeclaration[] = [
   CYCLE_STATUS,
   CYCLE_VISITS,
   DENSITY_ALTITUDE,
+  DESCENT_ANGLE,
+  DESCENT_CROSSINGS,
   DESCENT_PLAN,
   DESCENT_RATE_NEEDED,
   DESCENT_START,
   DESCENT_START_AT_RATE,
+  DESCENT_START_POINT,
   DUE_STATUS,
   FUEL_ENDURANCE,
   FUEL_WEIGHT,
@@ -77,6 +84,9 @@ export const registry: readonly FunctionDeclaration[] = [
   LANDING_LIMITS,
   LANDING_MARGIN,
   LANDING_MAX_WEIGHT,
+  LEDGER_DIARY,
+  LEDGER_FLEET,
+  LEDGER_STATUS,
   LOADING_BRIEF,
   LOADING_ENTRIES,
   MACH_NUMBER,
