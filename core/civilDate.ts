@@ -12,6 +12,14 @@ export interface CivilDateTime extends CivilDate {
   readonly seconds: number;
 }
 
+/** A moment of the world's one clock, for a result that each spreadsheet shows in its own zone. */
+export interface Instant {
+  readonly utcMilliseconds: number;
+}
+
+/** The moment so many minutes after 0000 UTC of a day. */
+export const instantOf = (day: number, utcMinutes: number): Instant => ({ utcMilliseconds: day * millisecondsPerDay + utcMinutes * 60_000 });
+
 const millisecondsPerDay = 86_400_000;
 
 /** Whole days since 1 January 1970, in the proleptic Gregorian calendar. */

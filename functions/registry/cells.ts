@@ -18,7 +18,7 @@ export function readValue(name: string, parameter: Parameter<unknown>, raw: Cell
 
 /** A cell as the host takes it. A number that is not finite is our mistake, and must never reach a sheet. */
 export function writeCell(functionName: string, cell: ResultCell, dates: DateHost): CellValue {
-  if (typeof cell === 'object') return dates.fromCivil(cell);
+  if (typeof cell === 'object') return 'utcMilliseconds' in cell ? dates.fromInstant(cell) : dates.fromCivil(cell);
   if (typeof cell === 'number' && !Number.isFinite(cell)) throw new SheetError(sentence(functionName, ownMistake('a number that is not finite')));
   return cell;
 }

@@ -1,11 +1,11 @@
 // What a sheet function is: one object. Everything else (wrappers, help, tests, autocomplete) is made from it.
-import type { CivilDate } from '../../core/civilDate';
+import type { CivilDate, Instant } from '../../core/civilDate';
 import type { SourceId } from '../../core/sources';
 import type { CellValue } from './cellValues';
 import type { DateHost } from './dateHost';
 
-/** What an implementation may put in a cell. A CivilDate becomes a date in the spreadsheet's zone. */
-export type ResultCell = number | string | CivilDate;
+/** What an implementation may put in a cell. A CivilDate becomes a date in the spreadsheet's zone, an Instant a date and time there. */
+export type ResultCell = number | string | CivilDate | Instant;
 
 /**
  * How an argument meets ranges.

@@ -25,6 +25,7 @@ import { LEDGER_STATUS, LEDGER_FLEET } from '../ledger';
 import { LEDGER_DIARY } from '../ledgerDiary';
 import { LOADING_BRIEF } from '../loading';
 import { LOADING_ENTRIES } from '../loadingEntries';
+import { MAGNETIC_VARIATION } from '../magnetism';
 import { POSITION_READ } from '../position';
 import { READINESS } from '../readiness';
 import { RECENCY_DAYS, RECENCY_MONTHS } from '../recency';
@@ -90,6 +91,7 @@ export const registry: readonly FunctionDeclaration[] = [
   LOADING_BRIEF,
   LOADING_ENTRIES,
   MACH_NUMBER,
+  MAGNETIC_VARIATION,
   MEDICAL_THROUGH,
   OXYGEN_ENDURANCE,
   POSITION_READ,

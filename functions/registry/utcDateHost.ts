@@ -1,4 +1,4 @@
-// Dates of a host whose Dates are wall clocks in UTC already: the local workbook (serial numbers) and the tests.
+// Dates of a spreadsheet whose zone is UTC: the tests, and the base of hosts whose Dates are wall clocks written as UTC.
 import { dayNumber } from '../../core/civilDate';
 import type { DateHost } from './dateHost';
 
@@ -12,4 +12,5 @@ export const utcDateHost: DateHost = {
     seconds: date.getUTCSeconds(),
   }),
   fromCivil: (date) => new Date(dayNumber(date) * 86_400_000),
+  fromInstant: ({ utcMilliseconds }) => new Date(utcMilliseconds),
 };

@@ -3,8 +3,8 @@
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import type { FunctionDeclaration } from '../../../functions/registry/declaration';
 import { evaluate } from '../../../functions/registry/evaluate';
-import { utcDateHost } from '../../../functions/registry/utcDateHost';
 import { argumentOf, resultOf, type EngineModule } from './engineValues';
+import { localDateHost } from './localDateHost';
 import type { CellPlace, SentenceBook } from './sentenceBook';
 
 type FunctionClass = new (name: string) => EngineNamespace.BaseFunction;
@@ -28,7 +28,7 @@ function functionClass(engine: EngineModule, declaration: FunctionDeclaration, b
 
     override calculate(...given: EngineNamespace.BaseValueObject[]): EngineNamespace.BaseValueObject {
       try {
-        const answer = resultOf(engine, evaluate(declaration, given.map(argumentOf), utcDateHost));
+        const answer = resultOf(engine, evaluate(declaration, given.map(argumentOf), localDateHost));
         book.succeeded(placeOf(this), declaration.name);
         return answer;
       } catch (thrown) {
