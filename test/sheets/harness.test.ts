@@ -4,6 +4,7 @@ import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/he
 import { isDatePattern } from '../../addon/local/engine/engineValues';
 import { isoFromSerial, serialFromIso } from '../../addon/local/engine/serialDates';
 import { tinyTemplate } from '../support/tinyTemplate';
+import { changedTemplates, everything, type Changes } from './changedTemplates';
 
 const sheet = tinyTemplate.name;
 const warm = 'ISA_TEMPERATURE: pressure_altitude_ft must be -5,000 to 65,617 feet; got "warm"';
@@ -26,6 +27,11 @@ describe('the headless workbook', () => {
 
   it('spills a mapped column, blank where the row is blank, the sentence where it is bad', () => {
     expect(workbook.values(sheet, 'B10:B13').flat()).toEqual([15, expect.closeTo(-4.812, 3), '', `${warm} (row 4).`]);
+  });
+
+  it('says which cells a formula fills', () => {
+    expect(workbook.filled(sheet, 'B10')).toBe('B10:B13');
+    expect(workbook.filled(sheet, 'B4')).toBe('B4');
   });
 
   it('gives a blank for a blank cell, and takes an omitted argument as left out', () => {
@@ -90,6 +96,34 @@ describe('the headless workbook', () => {
     expect(() => workbook.value('No sheet', 'A1')).toThrow('no sheet "No sheet"');
     expect(() => value('A0')).toThrow('not a cell reference');
     expect(() => workbook.named('nothing')).toThrow('no name "nothing"');
+  });
+});
+
+describe('a spill that changes', () => {
+  const first = { A30: 0, A31: 10000, A32: 20000, D30: '=ISA_TEMPERATURE(A30:A32)', E30: '=D31', E31: '=IFERROR(MATCH(-4.812,D30:D32,0),"none")', E32: '=SUM(D30:D32)', E33: '=INDEX(D30:D32,3)', E34: '=COUNTIF(D30:D32,"<0")', E35: '=IFERROR(E30+E33,"lost")', F30: '=D31:D32*2', G30: '=F31+1', G31: '=IFERROR(F30+1,"none")' };
+  const changes: Record<string, Changes> = {
+    'to an error': { D30: '=ISA_TEMPERATURE("warm")' },
+    'to one value': { D30: '=ISA_TEMPERATURE(A31)' },
+    'to fewer rows': { D30: '=ISA_TEMPERATURE(A30:A31)' },
+    'to nothing': { D30: '' },
+    'to rows of which one is blank': { A31: '' },
+    'to rows of which one is bad': { A31: 'warm' },
+    'to a blocked spill': { D31: 7 },
+    'to rows that a second spill reads': { A31: 5000, A32: '' },
+  };
+
+  it.each(Object.entries(changes))('%s leaves nothing of the old one behind, and comes back whole', async (_, change) => {
+    const templates = changedTemplates([tinyTemplate], sheet, first);
+    const workbook = await openHeadless(templates);
+    const before = everything(templates, workbook);
+    await workbook.set(sheet, change);
+    const changed = changedTemplates(templates, sheet, change);
+    const fresh = await openHeadless(changed);
+    expect(everything(changed, workbook)).toEqual(everything(changed, fresh));
+    await workbook.set(sheet, Object.fromEntries(Object.keys(change).map((cell) => [cell, Object.entries(first).find(([key]) => key === cell)?.[1] ?? ''])));
+    expect(everything(templates, workbook)).toEqual(before);
+    workbook.dispose();
+    fresh.dispose();
   });
 });
 

@@ -11,7 +11,7 @@ import { registry } from '../../../functions/registry/index.generated';
 import type { SheetTemplate, TemplateValue } from '../../../sheets-templates/template';
 import { a1FromRange, rangeFromA1, splitSheetReference } from './a1';
 import { engineFunctions } from './adapter';
-import { keepEmptyText } from './emptyText';
+import { mendEngine } from './mendEngine';
 import type { EngineModule } from './engineValues';
 import { SentenceBook } from './sentenceBook';
 import { cellContent, workbookData } from './workbookData';
@@ -23,7 +23,7 @@ const { FUniver } = require('@univerjs/core/facade') as typeof CoreFacade;
 const engine = require('@univerjs/engine-formula') as EngineModule;
 const { UniverSheetsPlugin } = require('@univerjs/sheets') as typeof Sheets;
 const { UniverSheetsFormulaPlugin, CalculationMode } = require('@univerjs/sheets-formula') as typeof SheetsFormula;
-keepEmptyText(engine);
+mendEngine(engine);
 for (const part of ['sheets', 'engine-formula', 'sheets-formula']) require(`@univerjs/${part}/facade`);
 
 /** A cell as it stands: "" where it is empty, serial numbers for dates, the error's text for an error. */
@@ -36,9 +36,11 @@ export interface HeadlessWorkbook {
   values(sheet: string, range: string): CellResult[][];
   /** The cells behind a name of the workbook. */
   named(name: string): CellResult[][];
+  /** The range that the formula in a cell fills: more than its own cell where the answer spills. */
+  filled(sheet: string, cell: string): string;
   /** Why the cell is an error: the sentences of the calls in it. */
   sentences(sheet: string, cell: string): string[];
-  /** How to close the engine. Nothing can be read afterwards. */
+  /** Closes the engine. Nothing can be read afterwards. */
   dispose(): void;
 }
 
@@ -52,11 +54,14 @@ function startEngine(book: SentenceBook): Core.Univer {
 
 const resultOfCell = ({ v, t }: Core.ICellData): CellResult => (t === core.CellValueType.BOOLEAN ? Boolean(v) : (v ?? ''));
 
+let opened = 0;
+
 export async function openHeadless(templates: readonly SheetTemplate[]): Promise<HeadlessWorkbook> {
   const book = new SentenceBook();
   const univer = startEngine(book);
   const api = FUniver.newAPI(univer);
-  const workbook = api.createWorkbook(workbookData(templates));
+  // The engine keeps read formulas for all its instances together, told apart by the workbook only.
+  const workbook = api.createWorkbook(workbookData(templates, `headless-${(opened += 1)}`));
   const formula = api.getFormula();
 
   const calculated = async (change: () => void): Promise<void> => {
@@ -95,6 +100,12 @@ export async function openHeadless(templates: readonly SheetTemplate[]): Promise
       if (found === null) throw new Error(`no name "${name}"`);
       const { sheet, range } = splitSheetReference(found.getFormulaOrRefString());
       return values(sheet, range);
+    },
+    filled: (sheet, cell) => {
+      const { startRow, startColumn } = rangeFromA1(cell);
+      const spilled = univer.__getInjector().get(engine.FormulaDataModel).getArrayFormulaRange();
+      const range = spilled[workbook.getId()]?.[sheetNamed(sheet).getSheetId()]?.[startRow]?.[startColumn];
+      return range ? a1FromRange(range) : cell;
     },
     sentences: (sheet, reference) => {
       const worksheet = sheetNamed(sheet);

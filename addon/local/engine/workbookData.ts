@@ -14,6 +14,7 @@ const boolean: CellValueType.BOOLEAN = 3;
 
 /** A value as a cell holds it. Without the type, number formats and tints would not take. */
 export function cellContent(value: TemplateValue): ICellData {
+  if (value === '') return { v: null, f: null, si: null, p: null, t: null };
   if (typeof value === 'string') return value.startsWith('=') ? { f: value } : { v: value, t: text };
   if (typeof value === 'boolean') return { v: value ? 1 : 0, t: boolean };
   return typeof value === 'number' ? { v: value, t: number } : { v: serialFromIso(value.date), t: number };
@@ -59,20 +60,20 @@ function worksheetData(template: SheetTemplate): Partial<IWorksheetData> {
     mergeData: template.merges.map((reference) => rangeFromA1(reference)),
     freeze: frozenRows === 0 ? { xSplit: 0, ySplit: 0, startRow: -1, startColumn: -1 } : { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 },
     showGridlines: 0,
+    defaultStyle: plainStyle,
   };
 }
 
-/** The whole workbook as the engine loads it, nothing calculated yet. */
-export function workbookData(templates: readonly SheetTemplate[]): IWorkbookData {
+/** The whole workbook as the engine loads it, nothing calculated yet. Workbooks open at the same time need ids of their own. */
+export function workbookData(templates: readonly SheetTemplate[], id: string = workbookId): IWorkbookData {
   return {
-    id: workbookId,
+    id,
     name: 'Rampwright',
     appVersion: '0.25.1',
     locale: 'enUS' as LocaleType,
     styles: usedStyles(templates),
-    defaultStyle: plainStyle,
     sheetOrder: templates.map(({ key }) => sheetIdOf(key)),
     sheets: Object.fromEntries(templates.map((template) => [sheetIdOf(template.key), worksheetData(template)])),
-    resources: workbookResources(templates),
+    resources: workbookResources(templates, id),
   };
 }

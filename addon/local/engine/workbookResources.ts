@@ -5,7 +5,7 @@ import type { ChartSeries, ScatterChart, SheetTemplate, Validation } from '../..
 import { a1FromRange, quoteSheetName, rangeFromA1 } from './a1';
 import { chartPlace } from './chartPlace';
 import { serialFromIso } from './serialDates';
-import { chartComponent, sheetIdOf, workbookId } from './workbookIds';
+import { chartComponent, sheetIdOf } from './workbookIds';
 
 interface Resource {
   readonly name: string;
@@ -94,14 +94,14 @@ function notes(template: SheetTemplate): object {
   return rows;
 }
 
-function chart(template: SheetTemplate, description: ScatterChart, index: number): object {
+function chart(template: SheetTemplate, description: ScatterChart, index: number, unitId: string): object {
   const subUnitId = sheetIdOf(template.key);
   const place = chartPlace(template, description);
   const { title, xTitle, yTitle, width, height } = description;
   const series = description.series.map((one, s) => ({ title: one.title, drawn: one.drawn, x: seriesName(template, index, s, 'x'), y: seriesName(template, index, s, 'y') }));
   const data: ChartRecord = { title, description: description.description, xTitle, yTitle, width, height, series };
   return {
-    unitId: workbookId,
+    unitId,
     subUnitId,
     drawingId: `chart-${template.key}-${index + 1}`,
     drawingType: 8,
@@ -112,12 +112,12 @@ function chart(template: SheetTemplate, description: ScatterChart, index: number
   };
 }
 
-function charts(template: SheetTemplate): object {
-  const drawn = template.charts.map((description, index) => [`chart-${template.key}-${index + 1}`, chart(template, description, index)] as const);
+function charts(template: SheetTemplate, unitId: string): object {
+  const drawn = template.charts.map((description, index) => [`chart-${template.key}-${index + 1}`, chart(template, description, index, unitId)] as const);
   return { data: Object.fromEntries(drawn), order: drawn.map(([id]) => id) };
 }
 
-export function workbookResources(templates: readonly SheetTemplate[]): Resource[] {
+export function workbookResources(templates: readonly SheetTemplate[], unitId: string): Resource[] {
   const resource = (name: string, data: object): Resource => ({ name, data: JSON.stringify(data) });
   const charted = templates.filter((template) => template.charts.length > 0);
   return [
@@ -125,6 +125,6 @@ export function workbookResources(templates: readonly SheetTemplate[]): Resource
     resource('SHEET_CONDITIONAL_FORMATTING_PLUGIN', bySheet(templates, tints)),
     resource('SHEET_DATA_VALIDATION_PLUGIN', bySheet(templates, validations)),
     resource('SHEET_NOTE_PLUGIN', bySheet(templates, notes)),
-    resource('SHEET_DRAWING_PLUGIN', bySheet(charted, charts)),
+    resource('SHEET_DRAWING_PLUGIN', bySheet(charted, (template) => charts(template, unitId))),
   ];
 }

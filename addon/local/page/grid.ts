@@ -22,7 +22,7 @@ import '@univerjs/preset-sheets-hyper-link/lib/index.css';
 import '@univerjs/preset-sheets-note/lib/index.css';
 import { registry } from '../../../functions/registry/index.generated';
 import { engineFunctions } from '../engine/adapter';
-import { keepEmptyText } from '../engine/emptyText';
+import { mendEngine } from '../engine/mendEngine';
 import type { SentenceBook } from '../engine/sentenceBook';
 import { functionHelp } from './functionHelp';
 
@@ -41,7 +41,7 @@ function registerPresets(univer: Univer, presets: readonly Preset[]): void {
 }
 
 export function startGrid(container: string, book: SentenceBook): FUniver {
-  keepEmptyText(engine);
+  mendEngine(engine);
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalFormattingWords, dataValidationWords, drawingWords, hyperLinkWords, noteWords) },
