@@ -86,6 +86,8 @@ export interface CoreErrorDetails {
   'schedule-too-fast': { readonly knots: number; readonly altitudeFeet: number; readonly highestKnots: number };
   /** Wind aloft against which no heading makes headway along the course at this height. */
   'winds-too-strong': { readonly altitudeFeet: number; readonly trueAirspeedKnots: number; readonly headwindKnots: number; readonly crosswindKnots: number };
+  /** A date outside the years a model of the Earth's field is made for. */
+  'model-years': { readonly first: string; readonly last: string; readonly received: string };
 }
 
 export type CoreErrorCode = keyof CoreErrorDetails;

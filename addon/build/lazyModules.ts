@@ -14,10 +14,10 @@ const namespace = 'lazy-module';
 const asReal = 'the real module';
 
 /** Packages too heavy to start on every call. */
-export const lazyPackages: readonly string[] = ['geographiclib-geodesic'];
+export const lazyPackages: readonly string[] = ['geographiclib-geodesic', 'metar-taf-parser'];
 
-/** Our own modules that sheet functions never use: the menu and the commands behind it. */
-export const lazyFiles: readonly string[] = ['addon/google/menu.ts', 'addon/google/commands.ts'];
+/** Our own modules that most calls never use: the magnetic model, the menu and the commands behind it. */
+export const lazyFiles: readonly string[] = ['core/magneticModel.ts', 'addon/google/menu.ts', 'addon/google/commands.ts'];
 
 /** Names under which a module can be imported: its ES exports, or the properties of what it exports in CommonJS. */
 async function exportedNames(path: string, source: string): Promise<string[]> {

@@ -124,6 +124,7 @@ const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Co
   'schedule-too-low': ({ highest, needed }) => `schedule must have a row at ${rounded(needed)} feet or above, where the descent begins; got ${rounded(highest)} feet as its highest`,
   'schedule-too-fast': ({ knots, altitudeFeet, highestKnots }) =>
     `schedule must stay below the speed of sound, which is ${rounded(highestKnots)} knots indicated at ${rounded(altitudeFeet)} feet; got ${rounded(knots)}`,
+  'model-years': ({ first, last, received }) => `date must be ${first} to ${last}, the years of the magnetic model; got ${received}`,
   'winds-too-strong': ({ altitudeFeet, trueAirspeedKnots, headwindKnots, crosswindKnots }) =>
     `winds must leave some headway along the course at a true airspeed of ${rounded(trueAirspeedKnots)} knots; got ${alongInWords(headwindKnots)} and ${rounded(Math.abs(crosswindKnots))} across at ${rounded(altitudeFeet)} feet`,
 };
