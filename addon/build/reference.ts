@@ -25,7 +25,7 @@ export function exampleAnswer({ gives }: Example): string {
 }
 
 /** Kinds of argument rather than units. */
-const notUnits: ReadonlySet<string> = new Set(['', 'date', 'table', 'rows']);
+export const notUnits: ReadonlySet<string> = new Set(['', 'date', 'table', 'rows']);
 
 export function parameterHelp({ unit, help, optional, mustBe }: Parameter<unknown>): string {
   // Once is enough: what an argument must be mostly ends with its unit.

@@ -17,7 +17,7 @@ export function openPanel(): void {
 const everySheet = (): SheetTemplate[] => templatesInPage(panelPage().getContent());
 
 function insertedInWords({ inserted, reads }: InsertReport): string {
-  const read = reads.length === 0 ? '' : ` They read ${reads.join(', ')}, which was there already.`;
+  const read = reads.length === 0 ? '' : ` They read what was there already: ${reads.join(', ')}.`;
   return `Inserted: ${inserted.join(', ')}.${read}`;
 }
 

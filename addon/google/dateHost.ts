@@ -1,3 +1,4 @@
+/// <reference types="google-apps-script" />
 // What a Date means in the spreadsheet's own zone, through the platform's services, asked only when a date is there.
 //
 // A custom function runs in the script's zone (fixed in appsscript.json), while a date cell is midnight in the

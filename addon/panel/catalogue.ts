@@ -15,8 +15,11 @@ export interface ResultEntry {
 
 export interface ExampleEntry {
   readonly formula: string;
-  readonly answer: string;
+  /** The answer as its cells, row by row. */
+  readonly answer: readonly (readonly string[])[];
   readonly source: string;
+  /** The formula stands by itself; otherwise it refers to ranges that only stand for the user's own. */
+  readonly whole: boolean;
 }
 
 export interface FunctionEntry {

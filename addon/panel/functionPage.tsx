@@ -22,6 +22,36 @@ function Terms({ entries }: { readonly entries: readonly (ParameterEntry | Resul
   );
 }
 
+/** One cell as a word in the line, more as a small table. */
+function Answer({ rows }: { readonly rows: ExampleEntry['answer'] }) {
+  const [[only] = []] = rows;
+  if (rows.length === 1 && rows[0]?.length === 1) {
+    return (
+      <p>
+        gives <strong>{only}</strong>
+      </p>
+    );
+  }
+  return (
+    <>
+      <p>gives</p>
+      <div class="scroll" tabIndex={0} role="group" aria-label="Answer of the example">
+        <table>
+          <tbody>
+            {rows.map((row, index) => (
+              <tr key={index}>
+                {row.map((cell, column) => (
+                  <td key={column}>{cell}</td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}
+
 interface ExampleProps {
   readonly example: ExampleEntry;
   readonly host: PanelHost;
@@ -29,18 +59,20 @@ interface ExampleProps {
 }
 
 function Example({ example, host, asking }: ExampleProps) {
-  const { formula, answer, source } = example;
+  const { formula, answer, source, whole } = example;
   const put = async (): Promise<string> => `The example is in ${(await host.ask('putFormula', { formula })).cell}.`;
   return (
     <li>
       <code class="formula">{formula}</code>
-      <p>
-        gives <strong>{answer}</strong>
-      </p>
-      <p class="faint">{source}</p>
-      <button type="button" aria-disabled={asking.busy} onClick={() => !asking.busy && asking.run('Putting it into the cell.', put)}>
-        Put into the selected cell
-      </button>
+      <Answer rows={answer} />
+      <p class="faint">{source}.</p>
+      {whole ? (
+        <button type="button" aria-disabled={asking.busy} onClick={() => !asking.busy && asking.run('Putting it into the cell.', put)}>
+          Put into the selected cell
+        </button>
+      ) : (
+        <p class="faint">The ranges stand for your own cells.</p>
+      )}
     </li>
   );
 }

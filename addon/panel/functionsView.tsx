@@ -1,5 +1,5 @@
 // Finding a function: a search field over the list by subject, and the page of the one chosen.
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { FunctionEntry } from './catalogue';
 import { FunctionPage } from './functionPage';
 import type { PanelHost } from './host';
@@ -47,14 +47,19 @@ const foundInWords = (count: number): string => (count === 0 ? 'No function matc
 export function FunctionsView({ host, functions }: FunctionsViewProps) {
   const [wanted, setWanted] = useState('');
   const [chosen, setChosen] = useState<FunctionEntry>();
-  const search = useRef<HTMLInputElement>(null);
+  const last = useRef<string>();
+  // Back from a function's page, the keyboard is where it was in the list.
+  useEffect(() => {
+    if (chosen !== undefined) last.current = chosen.name;
+    else if (last.current !== undefined) document.getElementById(`function-${last.current}`)?.focus();
+  }, [chosen]);
   if (chosen !== undefined) return <FunctionPage key={chosen.name} host={host} entry={chosen} back={() => setChosen(undefined)} />;
   const found = searchFunctions(functions, wanted);
   return (
     <section>
       <h2>Find a function</h2>
       <label for="search">Words to look for</label>
-      <input id="search" ref={search} type="search" autocomplete="off" placeholder="crosswind, hold, balance" value={wanted} onInput={(event) => setWanted(event.currentTarget.value)} />
+      <input id="search" type="search" autocomplete="off" placeholder="crosswind, hold, balance" value={wanted} onInput={(event) => setWanted(event.currentTarget.value)} />
       <p class="count" role="status" aria-live="polite">
         {foundInWords(found.length)}
       </p>

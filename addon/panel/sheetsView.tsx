@@ -13,7 +13,7 @@ const listed = (names: readonly string[]): string => names.join(', ');
 
 async function insert(host: PanelHost, keys: readonly string[]): Promise<string> {
   const { inserted, reads } = await host.ask('insertSheets', { keys });
-  const read = reads.length === 0 ? '' : ` Reads ${listed(reads)}, which was there already.`;
+  const read = reads.length === 0 ? '' : ` They read what was there already: ${listed(reads)}.`;
   return `Inserted: ${listed(inserted)}.${read}`;
 }
 

@@ -1,6 +1,6 @@
 // The globals of the double: SpreadsheetApp, HtmlService, Utilities, and the user interface behind them.
 import { FakeConditionalFormatRuleBuilder, FakeDataValidationBuilder, FakeTextStyleBuilder } from './builders';
-import { FakeRange } from './range';
+import type { FakeRange } from './range';
 import { Doubled, Recorder } from './recorder';
 import type { FakeSheet } from './sheet';
 import { FakeSpreadsheet } from './spreadsheet';

@@ -3,7 +3,8 @@ import { readArea } from '../../../addon/google/areas';
 import { namesIn, sheetsIn } from './cells';
 import { FakeRange } from './range';
 import { Doubled } from './recorder';
-import { FakeMetadata, FakeSheet } from './sheet';
+import type { FakeMetadata} from './sheet';
+import { FakeSheet } from './sheet';
 
 export class FakeNamedRange extends Doubled {
   readonly service = 'NamedRange';
