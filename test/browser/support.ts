@@ -90,6 +90,14 @@ export const activeSheet = (page: Page): Promise<string> => inPage(page, 'return
 /** The cell as the grid shows it. */
 export const shown = (page: Page, cell: string): Promise<unknown> => inPage(page, `return workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getValue();`);
 
+/** The first cell behind a name of the workbook, as the grid shows it. */
+export const valueNamed = (page: Page, name: string): Promise<unknown> =>
+  inPage(
+    page,
+    `const [sheet, range] = workbook.getDefinedName(${JSON.stringify(name)}).getFormulaOrRefString().split('!');
+     return workbook.getSheetByName(sheet.replace(/^'|'$/g, '')).getRange(range).getValue();`,
+  );
+
 export async function clickCell(page: Page, cell: string): Promise<void> {
   const { x, y } = await inPage<{ x: number; y: number }>(
     page,

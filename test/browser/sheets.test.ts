@@ -1,0 +1,128 @@
+// The workbook as a newcomer meets it: every sheet drawn, the trip judged anew when an entry changes, a picture of each sheet.
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { sheetTemplates } from '../../sheets-templates';
+import { address } from '../../sheets-templates/build';
+import type { SheetTemplate } from '../../sheets-templates/template';
+import { activeSheet, clickCell, launch, openPage, root, serveTemplates, showSheet, textOf, typeInto, untilSaved, valueNamed, watch, type Served, type Watched } from './support';
+
+const pictures = join(root, 'build/screenshots');
+
+const sheetWithKey = (key: string): SheetTemplate => {
+  const found = sheetTemplates.find((template) => template.key === key);
+  if (found === undefined) throw new Error(`no sheet ${key}`);
+  return found;
+};
+
+/** The first number entry to the right of a label. */
+function entryBeside({ cells }: SheetTemplate, label: string): string {
+  const labelled = cells.find(({ value }) => value === label);
+  const entry = cells.find(({ row, column, style, value }) => row === labelled?.row && column > labelled.column && style === 'input' && typeof value === 'number');
+  if (entry === undefined) throw new Error(`no entry beside "${label}"`);
+  return address(entry.row, entry.column);
+}
+
+describe('the workbook', () => {
+  const [start, trip, balance] = ['start', 'trip', 'balance'].map(sheetWithKey) as [SheetTemplate, SheetTemplate, SheetTemplate];
+  let served: Served;
+  let browser: Browser;
+  let page: Page;
+  let watched: Watched;
+
+  beforeAll(async () => {
+    mkdirSync(pictures, { recursive: true });
+    served = await serveTemplates(sheetTemplates);
+    browser = await launch();
+    page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    watched = watch(page);
+    await openPage(page, served.address);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.stop();
+  });
+
+  it('is drawn and calculated (the times are told, none fails)', async () => {
+    const times = await page.evaluate<{ drawn: number; calculated: number }>("({ drawn: performance.getEntriesByName('grid drawn')[0].startTime, calculated: performance.getEntriesByName('calculated')[0].startTime })");
+    console.log(`grid drawn after ${Math.round(times.drawn)} ms, calculated after ${Math.round(times.calculated)} ms`);
+    expect(times.calculated).toBeGreaterThan(0);
+    expect(await valueNamed(page, 'trip_verdict')).toMatch(/^(OK|CHECK|NO|UNKNOWN)$/);
+  });
+
+  it.each(sheetTemplates.map(({ name, key }) => ({ name, key })))('shows $name', async ({ name, key }) => {
+    await showSheet(page, name);
+    await page.waitForTimeout(700);
+    await page.screenshot({ path: join(pictures, `${key}.png`) });
+    expect(await activeSheet(page)).toBe(name);
+  });
+
+  it('goes from Start to another sheet by a click', async () => {
+    await showSheet(page, start.name);
+    const link = start.cells.find(({ goesTo }) => goesTo === 'trip');
+    await clickCell(page, address(link?.row ?? 0, link?.column ?? 0));
+    expect(await activeSheet(page)).toBe(trip.name);
+  });
+
+  it('judges the trip anew when the temperature changes, and when it comes back', async () => {
+    const before = await valueNamed(page, 'trip_verdict');
+    const cell = entryBeside(trip, 'temperature');
+    const typed = trip.cells.find(({ row, column }) => address(row, column) === cell)?.value;
+    await showSheet(page, trip.name);
+    await typeInto(page, cell, '48');
+    expect(await valueNamed(page, 'trip_verdict')).toBe('UNKNOWN');
+    await page.waitForTimeout(500);
+    await page.screenshot({ path: join(pictures, 'trip-too-hot.png') });
+    await typeInto(page, cell, String(typed));
+    expect(await valueNamed(page, 'trip_verdict')).toBe(before);
+  });
+
+  it('judges the trip anew when the payload changes', async () => {
+    await showSheet(page, balance.name);
+    await typeInto(page, entryBeside(balance, 'baggage'), '600');
+    expect(await valueNamed(page, 'trip_verdict')).toBe('NO');
+    await page.waitForTimeout(500);
+    await page.screenshot({ path: join(pictures, 'balance-too-heavy.png') });
+  });
+
+  it('tells how long an edit takes until it is calculated (no time fails)', async () => {
+    const times = await page.evaluate<number[]>(`(async () => {
+      const { api, workbook } = window.rampwright;
+      const cell = workbook.getSheetByName(${JSON.stringify(trip.name)}).getRange(${JSON.stringify(entryBeside(trip, 'temperature'))});
+      const times = [];
+      for (let turn = 0; turn < 8; turn += 1) {
+        const began = performance.now();
+        await new Promise((resolve) => { const heard = api.getFormula().calculationEnd(() => { heard.dispose(); resolve(); }); cell.setValue(10 + turn); });
+        times.push(Math.round(performance.now() - began));
+        await new Promise((resolve) => setTimeout(resolve, 700));
+      }
+      return times;
+    })()`);
+    console.log(`edit to calculated: ${times.join(', ')} ms`);
+    expect(times.length).toBe(8);
+  });
+
+  it('shows the side panel, which puts an example into an empty cell', async () => {
+    await showSheet(page, start.name);
+    const used = new Set(start.cells.map(({ row }) => row));
+    const free = Array.from({ length: start.rows }, (_, index) => index + 1).find((row) => !used.has(row)) ?? 1;
+    await clickCell(page, address(free, 1));
+    await page.getByRole('button', { name: 'Show panel' }).click();
+    const panel = page.frameLocator('#panel');
+    await panel.getByRole('tab', { name: 'Functions' }).click();
+    await panel.getByText('ISA_TEMPERATURE').first().click();
+    await panel.getByRole('button', { name: 'Put into the selected cell' }).first().click();
+    await panel.getByText('The example is in').waitFor();
+    await page.screenshot({ path: join(pictures, 'panel.png') });
+    await panel.getByRole('button', { name: 'Put into the selected cell' }).first().click();
+    await panel.getByText('is not empty, and nothing is overwritten').waitFor();
+    await page.getByRole('button', { name: 'Hide panel' }).click();
+  });
+
+  it('saved all of it, asked no other machine, and reported no error', async () => {
+    await untilSaved(page);
+    expect(await textOf(page, 'saved')).toBe('Saved');
+    expect(watched).toEqual({ foreign: [], errors: [] });
+  });
+});
