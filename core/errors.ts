@@ -88,6 +88,8 @@ export interface CoreErrorDetails {
   'winds-too-strong': { readonly altitudeFeet: number; readonly trueAirspeedKnots: number; readonly headwindKnots: number; readonly crosswindKnots: number };
   /** A date outside the years a model of the Earth's field is made for. */
   'model-years': { readonly first: string; readonly last: string; readonly received: string };
+  /** Text that is not one weather report, or holds a group that cannot be read. */
+  'metar-unreadable': { readonly text: string; readonly reason: 'not-a-report' | 'forecast' | 'time' | 'several' | 'nil' | 'group' | 'dew-point'; readonly group: string };
 }
 
 export type CoreErrorCode = keyof CoreErrorDetails;

@@ -26,6 +26,7 @@ import { LEDGER_DIARY } from '../ledgerDiary';
 import { LOADING_BRIEF } from '../loading';
 import { LOADING_ENTRIES } from '../loadingEntries';
 import { MAGNETIC_VARIATION } from '../magnetism';
+import { METAR_READ } from '../metar';
 import { POSITION_READ } from '../position';
 import { READINESS } from '../readiness';
 import { RECENCY_DAYS, RECENCY_MONTHS } from '../recency';
@@ -93,6 +94,7 @@ export const registry: readonly FunctionDeclaration[] = [
   MACH_NUMBER,
   MAGNETIC_VARIATION,
   MEDICAL_THROUGH,
+  METAR_READ,
   OXYGEN_ENDURANCE,
   POSITION_READ,
   PRESSURE_ALTITUDE,

@@ -70,6 +70,18 @@ const positionReasons: Record<CoreErrorDetails['position-unreadable']['reason'],
 
 export const positionMustBe = 'a latitude and a longitude, such as 3124N04112W, N31 24 36 W041 12 18 or 31.41, -41.205';
 
+export const metarMustBe = 'one METAR or SPECI report, such as ABCD 011955Z 22015G25KT 9999 12/05 Q1013';
+
+const metarReasons: Record<CoreErrorDetails['metar-unreadable']['reason'], string> = {
+  'not-a-report': 'which does not begin as a report does',
+  forecast: 'which is a forecast',
+  time: 'which has no day and time behind its station, such as 011955Z',
+  several: 'which is more than one report',
+  nil: 'which reports nothing',
+  group: 'which holds a group that cannot be read',
+  'dew-point': 'whose dew point is above its temperature',
+};
+
 const alongInWords = (headwindKnots: number): string => `${rounded(Math.abs(headwindKnots))} ${headwindKnots < 0 ? 'from behind' : 'ahead'}`;
 
 const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Code]) => string } = {
@@ -125,6 +137,7 @@ const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Co
   'schedule-too-fast': ({ knots, altitudeFeet, highestKnots }) =>
     `schedule must stay below the speed of sound, which is ${rounded(highestKnots)} knots indicated at ${rounded(altitudeFeet)} feet; got ${rounded(knots)}`,
   'model-years': ({ first, last, received }) => `date must be ${first} to ${last}, the years of the magnetic model; got ${received}`,
+  'metar-unreadable': ({ text, reason, group }) => `text must be ${metarMustBe}; got ${inWords(text)}, ${metarReasons[reason]}${group === '' ? '' : ` (${inWords(group)})`}`,
   'winds-too-strong': ({ altitudeFeet, trueAirspeedKnots, headwindKnots, crosswindKnots }) =>
     `winds must leave some headway along the course at a true airspeed of ${rounded(trueAirspeedKnots)} knots; got ${alongInWords(headwindKnots)} and ${rounded(Math.abs(crosswindKnots))} across at ${rounded(altitudeFeet)} feet`,
 };

@@ -1,0 +1,115 @@
+// A METAR or SPECI report as numbers. The parser is metar-taf-parser; around it stand the checks that it leaves out: it passes
+// over a group it cannot make out, and a group half read would be a wrong number that looks right.
+import { parseMetar, type IMetar } from 'metar-taf-parser';
+import { CoreError, type CoreErrorDetails } from './errors';
+import { asTrueDegrees, hectopascalsFromInchesOfMercury, knotsFromMetresPerSecond, type TrueDegrees } from './units';
+
+export interface Metar {
+  readonly station: string;
+  readonly day: number;
+  readonly hour: number;
+  readonly minute: number;
+  /** Undefined where it is variable or missing; 0 in a calm. */
+  readonly windFromDegrees: TrueDegrees | undefined;
+  readonly windKnots: number | undefined;
+  readonly gustKnots: number | undefined;
+  readonly temperatureCelsius: number | undefined;
+  readonly dewPointCelsius: number | undefined;
+  readonly altimeterHectopascals: number | undefined;
+}
+
+type Reason = CoreErrorDetails['metar-unreadable']['reason'];
+
+function unreadable(text: string, reason: Reason, group = ''): CoreError {
+  return new CoreError('metar-unreadable', { text, reason, group });
+}
+
+/** What ends the observation: remarks and the trend forecast. @source icao-annex-3, appendix 3; fmh-1, chapter 12. */
+const endOfBody = /^(RMK|TEMPO|BECMG|NOSIG|INTER|PROB\d\d)$/;
+
+/** Groups that must be read: how one is known by its looks, how it must be written, and whether once. @source icao-annex-3, appendix 3; fmh-1. */
+const groups: readonly { readonly looks: RegExp; readonly written: RegExp; readonly once: boolean }[] = [
+  { looks: /(KT|MPS|KMH|KPH)$/, written: /^((?:[0-2]\d\d|3[0-5]\d|360|VRB)\d\d(G\d\d)?|\/{5})(KT|MPS)$/, once: true },
+  { looks: /^(?!R\d)[M\d]?\d+\/[M\d/]*\d*$|^[MX\d]{2,3}\/[MX\d]{2,3}$|^\/{5}$/, written: /^((M?[0-6]\d)\/(M?[0-6]\d|\/\/|XX)?|(\/\/|XX)\/(M?[0-6]\d|\/\/|XX))$/ },
+  { looks: /^(A|Q)(NH)?[\d.]/, written: /^(Q(0[89]\d\d|10\d\d)|A(2[5-9]|3[0-2])\d\d)$/, once: false },
+];
+
+function bodyOf(plain: string): string[] {
+  const words = plain.split(' ');
+  const end = words.findIndex((word) => endOfBody.test(word));
+  return end < 0 ? words : words.slice(0, end);
+}
+
+function checkBody(text: string, body: readonly string[]): void {
+  const stated = body.filter((word) => !/^(METAR|SPECI|COR|AUTO|AMD)$/.test(word));
+  if (stated[0] === 'TAF') throw unreadable(text, 'forecast');
+  const [station = '', time = ''] = stated;
+  if (!/^[A-Z][A-Z0-9]{3}$/.test(station)) throw unreadable(text, 'not-a-report');
+  if (!/^(0[1-9]|[12]\d|3[01])([01]\d|2[0-3])[0-5]\dZ$/.test(time)) throw unreadable(text, 'time');
+  if (stated.filter((word) => /^\d{6}Z$/.test(word)).length > 1) throw unreadable(text, 'several');
+  if (stated.includes('NIL')) throw unreadable(text, 'nil');
+  for (const { looks, written, once } of groups) {
+    const found = stated.slice(2).filter((word) => looks.test(word));
+    const wrong = found.find((word, index) => !written.test(word) || (once && index > 0));
+    if (wrong !== undefined) throw unreadable(text, 'group', wrong);
+  }
+}
+
+function parsed(text: string, plain: string): IMetar {
+  try {
+    return parseMetar(plain);
+  } catch {
+    throw unreadable(text, 'not-a-report');
+  }
+}
+
+/** Tenths from the remarks, where they are those of the body: a remark that differs more is of something else. */
+function tenths(body: number | undefined, remark: number | undefined): number | undefined {
+  const sameDegrees = 0.6;
+  return body !== undefined && remark !== undefined && Math.abs(body - remark) <= sameDegrees ? remark : body;
+}
+
+/** A temperature without a dew point, which the parser passes over. */
+function loneTemperature(body: readonly string[]): number | undefined {
+  const digits = body.map((word) => /^(M?)(\d\d)\/(\/\/|XX)?$/.exec(word)).find((match) => match !== null);
+  return digits === undefined ? undefined : Number(digits[2]) * (digits[1] === 'M' ? -1 : 1);
+}
+
+/** Adding 0 turns the M00 that is just below zero, a negative zero to the parser, into 0. */
+const plainZero = (value: number | undefined): number | undefined => (value === undefined ? undefined : value + 0);
+
+function temperaturesOf({ temperature, dewPoint, remarks }: IMetar, body: readonly string[]): Pick<Metar, 'temperatureCelsius' | 'dewPointCelsius'> {
+  const precise = remarks.find((remark): remark is Extract<typeof remark, { type: 'HourlyTemperatureDewPoint' }> => String(remark.type) === 'HourlyTemperatureDewPoint');
+  return {
+    temperatureCelsius: plainZero(tenths(temperature ?? loneTemperature(body), precise?.temperature)),
+    dewPointCelsius: plainZero(tenths(dewPoint, precise?.dewPoint)),
+  };
+}
+
+function windOf({ wind }: IMetar): Pick<Metar, 'windFromDegrees' | 'windKnots' | 'gustKnots'> {
+  if (wind === undefined) return { windFromDegrees: undefined, windKnots: undefined, gustKnots: undefined };
+  const knots = (speed: number): number => (String(wind.unit) === 'MPS' ? knotsFromMetresPerSecond(speed) : speed);
+  return {
+    windFromDegrees: wind.degrees === undefined ? undefined : asTrueDegrees(wind.degrees),
+    windKnots: knots(wind.speed),
+    gustKnots: wind.gust === undefined ? undefined : knots(wind.gust),
+  };
+}
+
+function altimeterOf({ altimeter }: IMetar): number | undefined {
+  if (altimeter === undefined) return undefined;
+  return String(altimeter.unit) === 'inHg' ? hectopascalsFromInchesOfMercury(altimeter.value) : altimeter.value;
+}
+
+/** Reads one report; throws where it is none, or where a group of wind, temperature or pressure cannot be read. */
+export function readMetar(text: string): Metar {
+  const plain = text.trim().toUpperCase().replace(/\s+/g, ' ').replace(/ ?=$/, '');
+  const body = bodyOf(plain);
+  checkBody(text, body);
+  const report = parsed(text, plain);
+  const { station, day = 0, hour = 0, minute = 0 } = report;
+  const temperatures = temperaturesOf(report, body);
+  const { temperatureCelsius, dewPointCelsius } = temperatures;
+  if (temperatureCelsius !== undefined && dewPointCelsius !== undefined && dewPointCelsius > temperatureCelsius) throw unreadable(text, 'dew-point');
+  return { station, day, hour, minute, ...windOf(report), ...temperatures, altimeterHectopascals: altimeterOf(report) };
+}
