@@ -6,7 +6,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { sheetTemplates } from '../../sheets-templates';
 import { address } from '../../sheets-templates/build';
 import type { SheetTemplate } from '../../sheets-templates/template';
-import { activeSheet, clickCell, launch, openPage, root, serveTemplates, showSheet, textOf, typeInto, untilSaved, valueNamed, watch, type Served, type Watched } from './support';
+import { activeSheet, clickCell, launch, openPage, root, serveTemplates, showSheet, shown, textOf, typeInto, untilSaved, valueNamed, watch, type Served, type Watched } from './support';
 
 const pictures = join(root, 'build/screenshots');
 
@@ -16,10 +16,10 @@ const sheetWithKey = (key: string): SheetTemplate => {
   return found;
 };
 
-/** The first number entry to the right of a label. */
+/** The first entry of a number or a date to the right of a label. */
 function entryBeside({ cells }: SheetTemplate, label: string): string {
   const labelled = cells.find(({ value }) => value === label);
-  const entry = cells.find(({ row, column, style, value }) => row === labelled?.row && column > labelled.column && style === 'input' && typeof value === 'number');
+  const entry = cells.find(({ row, column, style, value }) => row === labelled?.row && column > labelled.column && style === 'input' && value !== undefined);
   if (entry === undefined) throw new Error(`no entry beside "${label}"`);
   return address(entry.row, entry.column);
 }
@@ -75,6 +75,18 @@ describe('the workbook', () => {
     await page.waitForTimeout(500);
     await page.screenshot({ path: join(pictures, 'trip-too-hot.png') });
     await typeInto(page, cell, String(typed));
+    expect(await valueNamed(page, 'trip_verdict')).toBe(before);
+  });
+
+  it('takes a typed date for a date, and judges by it', async () => {
+    const before = await valueNamed(page, 'trip_verdict');
+    const cell = entryBeside(trip, 'first day');
+    const typed = trip.cells.find(({ row, column }) => address(row, column) === cell)?.value;
+    await showSheet(page, trip.name);
+    await typeInto(page, cell, '2027-03-04');
+    expect(await shown(page, cell)).toBe('2027-03-04');
+    expect(await valueNamed(page, 'trip_verdict')).toBe('NO');
+    await typeInto(page, cell, typeof typed === 'object' ? typed.date : '');
     expect(await valueNamed(page, 'trip_verdict')).toBe(before);
   });
 

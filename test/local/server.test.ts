@@ -51,7 +51,7 @@ describe('the loopback server', () => {
   it('gives its page, under a policy that lets nothing load from elsewhere', async () => {
     const { status, body, headers } = await ask('/');
     expect({ status, body }).toEqual({ status: 200, body: '<p>page</p>' });
-    expect(headers['content-security-policy']).toContain("default-src 'self'");
+    expect(headers['content-security-policy']).toContain("default-src 'self'; script-src 'self';");
     expect(headers['access-control-allow-origin']).toBeUndefined();
   });
 

@@ -4,9 +4,11 @@ import { elementNamed } from './elements';
 import type { Workbook } from './grid';
 
 const quietMilliseconds = 500;
-/** Mutations of the grid that change nothing in the file. */
-const passing = /^(?:formula\.mutation|data-validation\.mutation\.update-cache|sheet\.mutation\.set-worksheet-activate)/;
 const mutation = 2;
+
+/** A change of the user's: not what the grid works out by itself (local only), nor the letters of a cell still being typed. */
+const changesFile = (id: string, type: number, options: { readonly onlyLocal?: boolean } | undefined): boolean =>
+  type === mutation && options?.onlyLocal !== true && !id.startsWith('doc.');
 
 /** Sends the workbook, unless it is as the file already has it. `version` is the file as this page knows it. */
 function fileKeeper(workbook: Workbook, firstVersion: string) {
@@ -45,8 +47,9 @@ export function keepSaved(api: FUniver, workbook: Workbook, version: string): vo
         status.classList.add('failed');
       });
   };
-  api.addEvent(api.Event.CommandExecuted, ({ id, type }) => {
-    if (type !== mutation || passing.test(id)) return;
+  status.textContent = 'Saved';
+  api.addEvent(api.Event.CommandExecuted, ({ id, type, options }) => {
+    if (!changesFile(id, type, options)) return;
     unsaved = true;
     status.textContent = 'Saving...';
     clearTimeout(timer);

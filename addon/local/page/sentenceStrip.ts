@@ -17,7 +17,7 @@ const meanings: Readonly<Record<string, string>> = {
   '#VALUE!': 'The formula has a value of the wrong kind, such as text for a number.',
   '#SPILL!': 'The answer needs several cells, and one of them is not empty.',
   '#CYCLE!': 'The formula depends on its own cell.',
-  '#ERROR!': 'The error comes from a cell that this formula reads.',
+  '#ERROR!': 'A function in this formula, or in a cell that it reads, could not answer.',
 };
 
 /** A row of a mapped range says what is wrong with it in its own cell, often wider than the cell. */

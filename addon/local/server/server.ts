@@ -14,8 +14,9 @@ const mediaTypes: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
   '.woff2': 'font/woff2',
 };
-/** The page may load from this server only; the panel is one file with its script inside. */
-const policy = "default-src 'self'; script-src 'self' 'unsafe-inline'; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; font-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
+/** The page may load from this server only; the panel is one file with its script inside it. */
+const policyFor = (path: string): string =>
+  `default-src 'self'; script-src 'self'${path === '/panel.html' ? " 'unsafe-inline'" : ''}; style-src 'self' 'unsafe-inline'; img-src 'self' data: blob:; font-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'self'`;
 
 class RequestError extends Error {
   readonly status: number;
@@ -27,7 +28,7 @@ class RequestError extends Error {
 }
 
 function send(response: ServerResponse, status: number, headers: Readonly<Record<string, string>>, body: string | Uint8Array = ''): void {
-  response.writeHead(status, { 'Content-Security-Policy': policy, 'X-Content-Type-Options': 'nosniff', 'Cross-Origin-Resource-Policy': 'same-origin', 'Referrer-Policy': 'no-referrer', ...headers });
+  response.writeHead(status, { 'Content-Security-Policy': policyFor(''), 'X-Content-Type-Options': 'nosniff', 'Cross-Origin-Resource-Policy': 'same-origin', 'Referrer-Policy': 'no-referrer', ...headers });
   response.end(body);
 }
 
@@ -72,7 +73,7 @@ async function answerPage(path: string, response: ServerResponse, folder: string
   if (!full.startsWith(folder + sep) || type === undefined) throw new RequestError(404, 'There is no such page.');
   const content = await readFile(full).catch(() => undefined);
   if (content === undefined) throw new RequestError(404, 'There is no such page.');
-  send(response, 200, { 'Content-Type': type, 'Cache-Control': 'no-cache' }, content);
+  send(response, 200, { 'Content-Type': type, 'Cache-Control': 'no-cache', 'Content-Security-Policy': policyFor(path) }, content);
 }
 
 async function answer(request: IncomingMessage, response: ServerResponse, folder: string, file: WorkbookFile): Promise<void> {
