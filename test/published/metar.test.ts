@@ -49,6 +49,7 @@ describe('METAR_READ', () => {
     ['ABCD 011955Z 220P49MPS 9999 12/05 Q1013', 'cannot be read ("220P49MPS")'],
     ['ABCD 011955Z 37015KT 9999 12/05 Q1013', 'cannot be read ("37015KT")'],
     ['ABCD 011955Z 22015KT 23016KT 9999 12/05 Q1013', 'cannot be read ("23016KT")'],
+    ['ABCD 011955Z 22015KT 9999 12/05 13/05 Q1013', 'cannot be read ("13/05")'],
     ['ABCD 011955Z 22015KT 9999 7/5 Q1013', 'cannot be read ("7/5")'],
     ['ABCD 011955Z 22015KT 9999 123/05 Q1013', 'cannot be read ("123/05")'],
     ['ABCD 011955Z 22015KT 9999 12/05 A29.92', 'cannot be read ("A29.92")'],
