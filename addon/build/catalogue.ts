@@ -1,6 +1,5 @@
 // What the panel knows of functions and sheets, made at build time from the registry and the templates: plain data, so
 // that the panel carries none of their code.
-import type { Plugin } from 'esbuild';
 import type { Example, FunctionDeclaration } from '../../functions/registry/declaration';
 import { registry } from '../../functions/registry/index.generated';
 import { sheetTemplates } from '../../sheets-templates';
@@ -35,15 +34,3 @@ export const catalogue: Catalogue = {
   functions: registry.map(functionEntry),
   sheets: sheetTemplates.map(({ key, name }) => ({ key, name })),
 };
-
-/** Lets bundled code import the data as modules. */
-export function dataModules(): Plugin {
-  const modules: Readonly<Record<string, unknown>> = { 'rampwright:catalogue': catalogue, 'rampwright:sheet-names': catalogue.sheets };
-  return {
-    name: 'data-modules',
-    setup(build) {
-      build.onResolve({ filter: /^rampwright:/ }, ({ path }) => (path in modules ? { path, namespace: 'data' } : undefined));
-      build.onLoad({ filter: /.*/, namespace: 'data' }, ({ path }) => ({ contents: JSON.stringify(modules[path]), loader: 'json' }));
-    },
-  };
-}

@@ -1,7 +1,7 @@
 // Code.js for Apps Script: everything in one function expression, then the functions that the platform calls by name.
 import { build } from 'esbuild';
 import { registry } from '../../functions/registry/index.generated';
-import { dataModules } from './catalogue';
+import { dataModules } from './dataModules';
 import { hostSource } from './hostFunctions';
 import { lazyModules } from './lazyModules';
 import { notices } from './notices';
@@ -34,7 +34,7 @@ export async function googleCode({ root, minify = true, strip = true }: BundleOp
     metafile: true,
     write: false,
     logLevel: 'warning',
-    plugins: [dataModules(), lazyModules(root), ...(strip ? [stripTexts(root)] : [])],
+    plugins: [dataModules(root), lazyModules(root), ...(strip ? [stripTexts(root)] : [])],
   });
   const carried = notices(root, metafile);
   const head = carried === '' ? '' : `/*\n${carried}\n*/\n`;

@@ -2,7 +2,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
-import { dataModules } from './catalogue';
+import { dataModules } from './dataModules';
 import { notices } from './notices';
 
 /** A script ends at the first closing tag, wherever that stands. */
@@ -24,7 +24,7 @@ export async function panelPage(root: string, entry: string, data = ''): Promise
     metafile: true,
     write: false,
     logLevel: 'warning',
-    plugins: [dataModules()],
+    plugins: [dataModules(root)],
   });
   const style = await readFile(join(root, 'addon/panel/panel.css'), 'utf8');
   const script = inScript(outputFiles[0]?.text ?? '');

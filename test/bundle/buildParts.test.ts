@@ -33,6 +33,12 @@ describe('lazy modules', () => {
     }
   });
 
+  it('are bundled only as far as they are used', async () => {
+    const code = await plainCode();
+    // The parser of forecasts is in the same package as that of reports, and nothing here calls it.
+    if (code.includes('metar-taf-parser')) expect(code).not.toContain('parseTAFAsForecast');
+  });
+
   it('in the bundle: no call starts geodesy but those that measure the earth', async () => {
     const code = watched(await plainCode());
     const bare = bareContext(code);
