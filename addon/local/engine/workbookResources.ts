@@ -42,16 +42,18 @@ function names(templates: readonly SheetTemplate[]): object {
   return Object.fromEntries([...own, ...charted]);
 }
 
-/** A word and its tint; the word itself is always in the cell. */
+/** A word and its tint; the word itself is always in the cell. A rule about text would not see the cells of a spill. */
 function tints(template: SheetTemplate): object[] {
-  return template.verdictRanges.flatMap((reference, index) =>
-    Object.entries(verdictTints).map(([word, rgb]) => ({
+  return template.verdictRanges.flatMap((reference, index) => {
+    const range = rangeFromA1(reference);
+    const first = a1FromRange({ ...range, endRow: range.startRow, endColumn: range.startColumn });
+    return Object.entries(verdictTints).map(([word, rgb]) => ({
       cfId: `verdict-${index}-${word}`,
-      ranges: [rangeFromA1(reference)],
+      ranges: [range],
       stopIfTrue: false,
-      rule: { type: 'highlightCell', subType: 'text', operator: 'equal', value: word, style: { bg: { rgb } } },
-    })),
-  );
+      rule: { type: 'highlightCell', subType: 'formula', value: `=${first}="${word}"`, style: { bg: { rgb } } },
+    }));
+  });
 }
 
 const earliestDate = serialFromIso('1950-01-01');
