@@ -97,3 +97,12 @@ export function holdSpeedLimitKnots(altitudeFeet: number, rules: HoldRules): num
   if (limit.kind === 'mach') throw new CoreError('hold-limit-is-mach', { highestFeet: icaoHighestIndicatedFeet, mach: limit.mach, received: altitudeFeet });
   return limit.knots;
 }
+
+/**
+ * The inbound leg where none is given: one minute up to 14,000 ft, one and a half above.
+ * @source aim, section 5-3-8, timing of the inbound leg.
+ */
+export const standardLegSeconds = (altitudeFeet: number): number => (altitudeFeet <= 14000 ? 60 : 90);
+
+/** Steepest bank in the hold. @source aim, section 5-3-8 (30 degrees); icao-8168, volume I (25 degrees). */
+export const bankLimitDegrees = (rules: HoldRules): number => (rules === 'FAA' ? 30 : 25);

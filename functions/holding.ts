@@ -1,5 +1,5 @@
 // Sheet functions of the holding pattern: where it lies, how to enter it, how fast it may be flown.
-import { holdEntry, holdSpeedLimitKnots, inboundCourseOfSide, sideOnRadial } from '../core/holding';
+import { holdEntry, holdSpeedLimitKnots, inboundCourseOfSide, sideOnRadial, type EntryAdvice } from '../core/holding';
 import { mapping, result } from './registry/declaration';
 import { optional } from './registry/modifiers';
 import { holdSide } from './registry/readHoldSide';
@@ -43,6 +43,8 @@ export const HOLD_INBOUND = mapping({
   }),
 });
 
+export const entryInWords = ({ entry, other }: EntryAdvice): string => (other === undefined ? entry : `${entry} (or ${other})`);
+
 export const HOLD_ENTRY = mapping({
   name: 'HOLD_ENTRY',
   subject,
@@ -62,10 +64,7 @@ export const HOLD_ENTRY = mapping({
     { arguments: [150, 360], gives: 'teardrop', source: 'AIM 5-3-8, figure 5-3-4, worked by hand: outbound course 30 degrees right of the heading' },
     { arguments: [250, 70, 'right'], gives: 'teardrop (or parallel)', source: 'Exact reciprocal: the line between the two sectors, either accepted (CNATRA P-821)' },
   ],
-  compute: ({ heading_at_fix, inbound_course, turns }) => {
-    const { entry, other } = holdEntry(heading_at_fix, inbound_course, turns);
-    return { entry: other === undefined ? entry : `${entry} (or ${other})` };
-  },
+  compute: ({ heading_at_fix, inbound_course, turns }) => ({ entry: entryInWords(holdEntry(heading_at_fix, inbound_course, turns)) }),
 });
 
 export const HOLD_SPEED_LIMIT = mapping({

@@ -20,6 +20,7 @@ import { DESCENT_START_POINT } from '../descentPoint';
 import { FUEL_WEIGHT, FUEL_ENDURANCE, OXYGEN_ENDURANCE } from '../fuel';
 import { COURSE_LEG, COURSE_POINT } from '../geodesy';
 import { HOLD_BRIEF } from '../holdPattern';
+import { HOLD_UNTIL } from '../holdTime';
 import { HOLD_INBOUND, HOLD_ENTRY, HOLD_SPEED_LIMIT } from '../holding';
 import { LEDGER_STATUS, LEDGER_FLEET } from '../ledger';
 import { LEDGER_DIARY } from '../ledgerDiary';
@@ -81,6 +82,7 @@ export const registry: readonly FunctionDeclaration[] = [
   HOLD_ENTRY,
   HOLD_INBOUND,
   HOLD_SPEED_LIMIT,
+  HOLD_UNTIL,
   ISA_TEMPERATURE,
   LANDING_BRIEF,
   LANDING_LIMITS,

@@ -41,6 +41,7 @@ export type FunctionName =
   | 'HOLD_ENTRY'
   | 'HOLD_INBOUND'
   | 'HOLD_SPEED_LIMIT'
+  | 'HOLD_UNTIL'
   | 'ISA_TEMPERATURE'
   | 'LANDING_BRIEF'
   | 'LANDING_LIMITS'
