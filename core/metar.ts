@@ -30,7 +30,7 @@ const endOfBody = /^(RMK|TEMPO|BECMG|NOSIG|INTER|PROB\d\d)$/;
 /** Groups that must be read: how one is known by its looks, how it must be written, and whether once. @source icao-annex-3, appendix 3; fmh-1. */
 const groups: readonly { readonly looks: RegExp; readonly written: RegExp; readonly once: boolean }[] = [
   { looks: /(KT|MPS|KMH|KPH)$/, written: /^((?:[0-2]\d\d|3[0-5]\d|360|VRB)\d\d(G\d\d)?|\/{5})(KT|MPS)$/, once: true },
-  { looks: /^(?!R\d)[M\d]?\d+\/[M\d/]*\d*$|^[MX\d]{2,3}\/[MX\d]{2,3}$|^\/{5}$/, written: /^((M?[0-6]\d)\/(M?[0-6]\d|\/\/|XX)?|(\/\/|XX)\/(M?[0-6]\d|\/\/|XX))$/, once: false },
+  { looks: /^(?!R\d)[M\d]?\d+\/[M\d/]*\d*$|^[MX\d]{2,3}\/[MX\d]{2,3}$|^\/{5}$/, written: /^((M?[0-6]\d)\/(M?[0-6]\d|\/\/|XX)?|(\/\/|XX)\/(M?[0-6]\d|\/\/|XX))$/, once: true },
   { looks: /^(A|Q)(NH)?[\d.]/, written: /^(Q(0[89]\d\d|10\d\d)|A(2[5-9]|3[0-2])\d\d)$/, once: false },
 ];
 
