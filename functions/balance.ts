@@ -22,7 +22,7 @@ export const wholeWeight = number({ unit: '', minimum: 0, maximum: heaviest, abo
 export const wholeArm = number({ unit: '', minimum: -longestArm, maximum: longestArm, help: 'Centre of gravity: arm of the whole aircraft from the datum.' });
 
 /** The outline is checked once for a call, however many rows are asked about it. */
-function envelopeTable(help: string): Parameter<Envelope> & { readonly shape: 'table' } {
+export function envelopeTable(help: string): Parameter<Envelope> & { readonly shape: 'table' } {
   const points = numberRows({ columns: ['arm', 'weight'], help });
   return { ...points, optional: undefined, read: (raw, dates) => envelopeFromPoints(points.read(raw, dates).map(([arm = 0, weight = 0]) => ({ arm, weight }))) };
 }
