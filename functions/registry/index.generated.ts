@@ -11,6 +11,7 @@ import { CLIMB_RATE_NEEDED, CLIMB_GRADIENT } from '../climb';
 import { CLIMB_BRIEF } from '../climbBrief';
 import { COLD_TEMPERATURE_CORRECTION } from '../coldTemperature';
 import { COST_SPLIT, COST_STATEMENT } from '../costShares';
+import { PILOT_STATUS, AIRCRAFT_STATUS } from '../currencyLists';
 import { CYCLE_STATUS, CYCLE_COVERS, CYCLE_VISITS, CYCLE_MISMATCH } from '../cycleCards';
 import { CYCLE_NEXT, CYCLE_CURRENT, CYCLE_ID, CYCLE_DATE, CYCLE_LIST } from '../cycles';
 import { DESCENT_START, DESCENT_START_AT_RATE, DESCENT_RATE_NEEDED, DESCENT_ANGLE } from '../descent';
@@ -43,6 +44,7 @@ import { WIND_COMPONENTS, WIND_TRIANGLE } from '../wind';
 export const registry: readonly FunctionDeclaration[] = [
   AFM_CHECK,
   AFM_READ,
+  AIRCRAFT_STATUS,
   BALANCE_ADD,
   BALANCE_CG,
   BALANCE_CHECK,
@@ -98,6 +100,7 @@ export const registry: readonly FunctionDeclaration[] = [
   MEDICAL_THROUGH,
   METAR_READ,
   OXYGEN_ENDURANCE,
+  PILOT_STATUS,
   POSITION_READ,
   PRESSURE_ALTITUDE,
   READINESS,

@@ -2,6 +2,7 @@
 export type FunctionName =
   | 'AFM_CHECK'
   | 'AFM_READ'
+  | 'AIRCRAFT_STATUS'
   | 'BALANCE_ADD'
   | 'BALANCE_CG'
   | 'BALANCE_CHECK'
@@ -57,6 +58,7 @@ export type FunctionName =
   | 'MEDICAL_THROUGH'
   | 'METAR_READ'
   | 'OXYGEN_ENDURANCE'
+  | 'PILOT_STATUS'
   | 'POSITION_READ'
   | 'PRESSURE_ALTITUDE'
   | 'READINESS'

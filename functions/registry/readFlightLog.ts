@@ -1,0 +1,99 @@
+// Reader of a pilot's log: a header row in any order of columns, then one row a flight. Read once, fast enough for 20,000 flights.
+import { dayNumber } from '../../core/civilDate';
+import { logHeadings, nothingDone, type Flight, type FlightLog, type LogColumn } from '../../core/flightLog';
+import type { Named } from '../../core/named';
+import { ArgumentError } from './argumentError';
+import { inWords, isBlank, isErrorText, isRange, type CellValue, type RangeValue } from './cellValues';
+import type { DateHost } from './dateHost';
+import type { Parameter } from './declaration';
+import { civilDateFromCell, durationMinutes } from './readDate';
+import { numberFromCell } from './readNumber';
+import { namedFromCell, plainWords } from './readText';
+
+const mustBe = 'a log of flights under one header row';
+const most = 1000;
+const noAircraft: Named = { name: 'no aircraft', key: '' };
+const timed: ReadonlySet<LogColumn> = new Set(['hours', 'commandHours', 'trainingHours']);
+const duration = durationMinutes({ help: '', maximum: most * 60 });
+
+type Places = ReadonlyMap<LogColumn | 'date' | 'aircraft', number>;
+
+function placesOf(header: readonly CellValue[]): Places {
+  const given = header.map((cell) => (isBlank(cell) || isErrorText(cell) ? '' : plainWords(String(cell))));
+  const places = new Map<LogColumn | 'date' | 'aircraft', number>();
+  for (const [column, headings] of Object.entries(logHeadings) as [LogColumn | 'date' | 'aircraft', readonly string[]][]) {
+    const found = given.flatMap((words, index) => (headings.includes(words) ? [index] : []));
+    const [first, second] = found;
+    if (second !== undefined) throw new ArgumentError(`${mustBe} (one column of "${headings[0] ?? column}")`, `a second one, ${inWords(header[second])}`, 1, second + 1);
+    if (first !== undefined) places.set(column, first);
+  }
+  for (const column of ['date', 'aircraft'] as const) {
+    if (!places.has(column)) throw new ArgumentError(`${mustBe} (with a column "${column}")`, `the headings ${header.map(inWords).join(', ')}`, 1);
+  }
+  return places;
+}
+
+/** A count or hours; a tick box or "yes" is one. */
+function amount(cell: CellValue, column: LogColumn, dates: DateHost): number | undefined {
+  if (typeof cell === 'number') return cell >= 0 && cell <= most ? cell : undefined;
+  if (cell === true) return 1;
+  if (cell === false) return 0;
+  const plain = numberFromCell(cell);
+  if (plain !== undefined) return plain >= 0 && plain <= most ? plain : undefined;
+  if (typeof cell === 'string' && plainWords(cell) === 'yes') return 1;
+  if (typeof cell === 'string' && plainWords(cell) === 'no') return 0;
+  if (!timed.has(column)) return undefined;
+  try {
+    return duration.read(cell, dates) / 60;
+  } catch {
+    return undefined;
+  }
+}
+
+const limits: readonly (readonly [part: LogColumn, whole: LogColumn])[] = [['dayFullStops', 'dayLandings'], ['nightFullStops', 'nightLandings']];
+
+function flightOf(row: readonly CellValue[], place: number, places: Places, columns: readonly (readonly [LogColumn, number])[], nameOf: (cell: CellValue) => Named, dates: DateHost): Flight {
+  const dateAt = places.get('date') ?? 0;
+  const date = civilDateFromCell(row[dateAt], dates);
+  if (date === undefined) throw new ArgumentError(`${mustBe} (a date in each row)`, inWords(row[dateAt]), place, dateAt + 1);
+  const done = nothingDone();
+  for (const [column, at] of columns) {
+    const cell = row[at];
+    if (cell === '' || isBlank(cell)) continue;
+    const value = amount(cell, column, dates);
+    if (value === undefined) throw new ArgumentError(`${mustBe} (0 to 1,000 under "${logHeadings[column][0] ?? column}")`, inWords(cell), place, at + 1);
+    done[column] = value;
+  }
+  for (const [part, whole] of limits) {
+    if (done[part] > done[whole]) throw new ArgumentError(`${mustBe} (no more landings to a full stop than landings)`, `${done[part]} of ${done[whole]}`, place, (places.get(part) ?? 0) + 1);
+  }
+  return { day: dayNumber(date), aircraft: nameOf(row[places.get('aircraft') ?? 0]), done };
+}
+
+/** A log names few aircraft many times, so each name is read once. */
+function aircraftReader(): (cell: CellValue) => Named {
+  const known = new Map<CellValue, Named>();
+  return (cell) => {
+    const found = known.get(cell) ?? namedFromCell(cell) ?? noAircraft;
+    known.set(cell, found);
+    return found;
+  };
+}
+
+export function flightLog(help: string): Parameter<FlightLog> & { readonly shape: 'table' } {
+  const read = (raw: CellValue, dates: DateHost): FlightLog => {
+    const range: RangeValue = isRange(raw) ? (raw as RangeValue) : [[raw]];
+    const places = placesOf(range[0] ?? []);
+    const columns = [...places].filter((entry): entry is [LogColumn, number] => entry[0] !== 'date' && entry[0] !== 'aircraft');
+    const used = [...places.values()];
+    const flights: Flight[] = [];
+    const nameOf = aircraftReader();
+    for (let index = 1; index < range.length; index += 1) {
+      const row = range[index] ?? [];
+      if (used.every((at) => isBlank(row[at]))) continue;
+      flights.push(flightOf(row, index + 1, places, columns, nameOf, dates));
+    }
+    return { flights, columns: new Set(columns.map(([column]) => column)) };
+  };
+  return { shape: 'table', unit: 'table', mustBe, help, optional: undefined, read };
+}
