@@ -25,9 +25,9 @@ const minutesPerHour = 60;
 const feetInWords = (feet: number): string => `${limitInWords(Math.max(1, Math.round(Math.abs(feet))))} ft`;
 
 function reasonOf({ missFeet, startNauticalMiles = 0, heldDownBy }: CrossingOutcome, isBinding: boolean, fixes: readonly string[]): string {
-  if (missFeet > 0) return `${feetInWords(missFeet)} too high at this angle: the start lies ${(-startNauticalMiles).toFixed(1)} NM behind`;
+  if (missFeet > 0) return `${feetInWords(missFeet)} too high: start ${(-startNauticalMiles).toFixed(1)} NM behind`;
   if (missFeet < 0) {
-    const why = heldDownBy === undefined ? 'the flight is below it already' : `held down by ${fixes[heldDownBy] ?? ''}; needs a steeper angle`;
+    const why = heldDownBy === undefined ? 'below it already' : `${fixes[heldDownBy] ?? ''} holds it down`;
     return `${feetInWords(missFeet)} too low: ${why}`;
   }
   return isBinding ? 'met; decides the start' : 'met';
@@ -86,13 +86,13 @@ export const DESCENT_CROSSINGS = laying({
   },
   sources: ['terminal-procedures', 'common-practice'],
   notes:
-    'The path starts down as late as every "at" and "at or below" allows at this angle, and flies level where a restriction has been reached early (common practice, no source). So an "at or above" that it misses cannot be met at this angle at all. ' +
+    'The path starts down as late as every "at" and "at or below" allows at this angle, and flies level where a restriction has been reached early (common practice, no source). So an "at or above" that it misses cannot be met at this angle at all: it needs a steeper one. ' +
     'Straight lines over the ground at one angle: miles to slow down or to level off are not in it. Rows without any entry stay blank, so that the answers stand beside their rows.',
   examples: [
     {
-      arguments: [[['ORREN'], ['PELDA'], ['']], [[30], [42], ['']], [[''], [8], ['']], [[9000], [7000], ['']], [['at or above'], ['at'], ['']], 12000, 3, 150],
+      arguments: [[['SORREL'], ['TANSY'], ['']], [[30], [42], ['']], [[''], [8], ['']], [[9000], [7000], ['']], [['at or above'], ['at'], ['']], 12000, 3, 150],
       gives: [
-        ['', '', 8273.8, '', 'NO', '726 ft too low: held down by PELDA; needs a steeper angle'],
+        ['', '', 8273.8, '', 'NO', '726 ft too low: TANSY holds it down'],
         [18.3, 7.32, 7000, 1.386, 'OK', 'met; decides the start'],
         ['', '', '', '', '', ''],
       ],

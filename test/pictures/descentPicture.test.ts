@@ -13,8 +13,8 @@ const profile: DescentProfile = {
   ],
   endNauticalMiles: 50,
   crossings: [
-    { name: 'ORREN', atNauticalMiles: 44, altitudeFeet: 9000, kind: 'at or above' },
-    { name: 'PELDA', atNauticalMiles: 50, altitudeFeet: 7000, kind: 'at' },
+    { name: 'SORREL', atNauticalMiles: 44, altitudeFeet: 9000, kind: 'at or above' },
+    { name: 'TANSY', atNauticalMiles: 50, altitudeFeet: 7000, kind: 'at' },
   ],
 };
 const size = { width: 300, height: 240 };
@@ -59,7 +59,7 @@ describe('the descent profile', () => {
 
   it('draws inside its edges, in text of 12 pixels, with a title and a description', () => {
     const svg = descentPicture(profile, size);
-    expect(svg).toMatch(/<title>Descent profile<\/title><desc>From 15,000 to 7,000 feet, start in 18\.0 NM, down at 50\.0 NM\. Crossing: ORREN at or above 9,000 feet at 44\.0 NM; PELDA at 7,000 feet at 50\.0 NM\.<\/desc>/);
+    expect(svg).toMatch(/<title>Descent profile<\/title><desc>From 15,000 to 7,000 feet, start in 18\.0 NM, down at 50\.0 NM\. Crossing: SORREL at or above 9,000 feet at 44\.0 NM; TANSY at 7,000 feet at 50\.0 NM\.<\/desc>/);
     expect(textSizes(svg)).toEqual([12]);
     for (const { x, y } of numbersIn(svg)) {
       expect(x).toBeGreaterThanOrEqual(0);
@@ -90,11 +90,11 @@ describe('from the cells of a sheet', () => {
   const schedule = [[15000, 180, 1200], [10000, 150, 900]];
   const winds = [[0, 270, 10], [18000, 290, 45]];
   const plan = call('DESCENT_PLAN', 15000, 7000, schedule, winds, 90, 0, 0) as unknown[][];
-  const crossings = [['PELDA', 58, 8, 7000, 'at'], ['', '', '', '', ''], ['TIVOK', 70, '', 5000, 'at or below']];
+  const crossings = [['TANSY', 58, 8, 7000, 'at'], ['', '', '', '', ''], ['MARROW', 70, '', 5000, 'at or below']];
 
   it('takes the bands of DESCENT_PLAN without its last row, and the crossing points before their fixes', () => {
     const svg = descentPictureOfCells({ plan, endsAt: [[50]], crossings }, size);
-    expect(svg).toContain('PELDA at 7,000 feet at 50.0 NM; TIVOK at or below 5,000 feet at 70.0 NM');
+    expect(svg).toContain('TANSY at 7,000 feet at 50.0 NM; MARROW at or below 5,000 feet at 70.0 NM');
     expect(svg).toContain(`start in ${(50 - Number(plan[2]?.[7])).toFixed(1)} NM`);
   });
 
