@@ -24,6 +24,8 @@ export interface AircraftStanding {
   readonly verdict: Verdict;
   readonly goodThroughDay: number | undefined;
   readonly hoursLeft: number | undefined;
+  /** Hours allowed between two times, the shortest that holds. */
+  readonly hoursAllowed: number | undefined;
   readonly rule: AircraftRule | undefined;
   readonly remarks: readonly AircraftRemark[];
 }
@@ -84,6 +86,7 @@ export function aircraftStanding(item: AircraftItem, hoursNow: number | undefine
     verdict: worstVerdict(parts.map(({ verdict }) => verdict)),
     goodThroughDay: parts.flatMap(({ throughDay }) => known(throughDay))[0],
     hoursLeft: parts.flatMap(({ hoursLeft }) => known(hoursLeft))[0],
+    hoursAllowed: hours.length === 0 ? undefined : Math.min(...hours),
     rule,
     remarks: [...parts.flatMap(({ remark }) => (remark === undefined ? [] : [remark])), ...(rule === undefined ? (['own-row'] as const) : [])],
   };

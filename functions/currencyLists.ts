@@ -9,8 +9,10 @@ import { faa } from '../core/rules/faa';
 import type { Citation } from '../core/rules/rule';
 import { laying, result, type ResultCell } from './registry/declaration';
 import { optional } from './registry/modifiers';
-import { chosenAuthorities, fleetRows, itemRows, paperRows, type FleetRow } from './registry/readCurrency';
+import { itemRows } from './registry/readAircraftItems';
+import { chosenAuthorities, paperRows } from './registry/readCurrency';
 import { date } from './registry/readDate';
+import { fleetRows, type FleetRow } from './registry/readFleet';
 import { flightLog } from './registry/readFlightLog';
 import { plainWords } from './registry/readText';
 
@@ -48,7 +50,7 @@ export const PILOT_STATUS = laying({
   summary: 'The pilot\'s list: recent experience, reviews and medical by the rules of one authority or several, each with the day on which it lapses.',
   parameters: {
     log: flightLog('The flights under one header row, columns in any order: date, aircraft, day landings, day full stop, night landings, night full stop, approaches, holds, tracking, hours, hours in command, hours with instructor; others are passed over. Without a column of take-offs there are taken to be as many as landings.'),
-    aircraft: fleetRows('The aircraft flown, one a row: aircraft, category, class, type rating (only where one is required), tailwheel (yes), device (FFS, FTD or ATD for a training device). Landings in one class do not count for another.'),
+    aircraft: fleetRows('The aircraft flown under one header row, columns in any order: aircraft, category, class, type rating (only where one is required), tailwheel (yes), device (FFS, FTD or ATD for a training device). Landings in one class do not count for another.'),
     papers: paperRows('Papers, one a row: flight review, instrument proficiency check, medical examination, medical class, birth date, class rating valid to and so on, with a date (or the class). A paper of your own: its last good day, or the day it was done and how many months it lasts. "EASA medical examination" goes before "medical examination" for that authority.'),
     as_of: date('The day in question. Flights after it are not counted.'),
     rules: rules('Whose rules.'),
@@ -68,7 +70,7 @@ export const PILOT_STATUS = laying({
     {
       arguments: [
         [['date', 'aircraft', 'day landings', 'day full stop', 'night landings', 'night full stop'], ['2025-01-01', 'North', 1, 1, '', ''], ['2025-01-20', 'North', 2, '', '', ''], ['2025-02-01', 'South', 5, 5, '', '']],
-        [['North', 'airplane', 'single-engine land', '', ''], ['South', 'airplane', 'multi-engine land', '', '']],
+        [['aircraft', 'category', 'class'], ['North', 'airplane', 'single-engine land'], ['South', 'airplane', 'multi-engine land']],
         [['flight review', '2023-04-10', '']],
         '2025-03-31',
         'FAA',
@@ -83,7 +85,7 @@ export const PILOT_STATUS = laying({
         ['medical', '', '', 'UNKNOWN', '', '', 'not written down in the papers; 14 CFR 61.23(d); age on the day of the examination'],
       ],
       source: '14 CFR 61.57(a) and 61.56(c); 90 days counted by hand with the day of the flight among them',
-      formula: '=PILOT_STATUS(A10:F13, H2:L3, N2:P2, "2025-03-31", "FAA")',
+      formula: '=PILOT_STATUS(A10:F13, H1:J3, L2:N2, "2025-03-31", "FAA")',
     },
   ],
   compute: ({ log, aircraft, papers, as_of, rules: chosen }) => {
@@ -107,8 +109,8 @@ export const AIRCRAFT_STATUS = laying({
   subject,
   summary: 'The aircraft\'s list: inspections, tests and papers, by calendar and by hours, each with what is left of it.',
   parameters: {
-    items: itemRows('Rows of aircraft, item, done on, done at hours, was due at hours (where it was done late), and for an item of your own every so many months, days or hours. With no interval at all, the date is the last good day. Items known by name: annual inspection, 100 hour inspection, altimeter and static system, transponder, VOR check, ELT inspection, ELT battery, oxygen bottle 3AA or 3HT.'),
-    aircraft: fleetRows('The aircraft, one a row, as for PILOT_STATUS; the first column and the seventh, hours now, are read.'),
+    items: itemRows('The items under one header row, columns in any order: aircraft, item, done on, done at hours, was due at hours (where it was done late), and for an item of your own every months, every days, every hours. With no interval at all, the date is the last good day. Items known by name: annual inspection, 100 hour inspection, altimeter and static system, transponder, VOR check, ELT inspection, ELT battery, oxygen bottle 3AA or 3HT.'),
+    aircraft: fleetRows('The aircraft under one header row, as for PILOT_STATUS; the columns aircraft and hours now are read.'),
     as_of: date('The day in question.'),
     rules: rules('Whose rules give the intervals of items known by name.'),
   },
@@ -125,23 +127,24 @@ export const AIRCRAFT_STATUS = laying({
     {
       arguments: [
         [
+          ['aircraft', 'item', 'done on', 'done at hours', 'was due at hours', 'every months', 'every days', 'every hours'],
           ['North', 'annual inspection', '2026-03-12', '', '', '', '', ''],
           ['North', '100 hour inspection', '', 3309.5, 3302.5, '', '', ''],
           ['', '', '', '', '', '', '', ''],
           ['North', 'propeller, own row', '2026-01-31', 3200, '', 1, '', 250],
         ],
-        [['North', 'airplane', 'single-engine land', '', '', '', 3350]],
+        [['aircraft', 'hours now'], ['North', 3350]],
         '2026-11-25',
         'FAA',
       ],
       gives: [
         ['OK', '2027-03-31', 126, '', '14 CFR 91.409(a)(1)'],
-        ['OK', '', '', 52.5, '14 CFR 91.409(b); for hire or instruction; the 10 h to reach a place of inspection are not counted as left; an overrun shortens the next'],
+        ['OK', '', '', 52.5, '47.5 of 100 h; 14 CFR 91.409(b); for hire or instruction; the 10 h to reach a place of inspection are not counted as left; an overrun shortens the next'],
         ['', '', '', '', ''],
-        ['NO', '2026-02-28', -270, 100, 'row of your own'],
+        ['NO', '2026-02-28', -270, 100, '150 of 250 h; row of your own'],
       ],
       source: '14 CFR 91.409, and an FAA knowledge test question: due at 3302.5, done at 3309.5, next due at 3402.5; days by hand',
-      formula: '=AIRCRAFT_STATUS(A2:H5, J2:P2, "2026-11-25", "FAA")',
+      formula: '=AIRCRAFT_STATUS(A1:H5, J1:K2, "2026-11-25", "FAA")',
     },
   ],
   compute: ({ items, aircraft, as_of, rules: chosen }) => {
@@ -150,8 +153,9 @@ export const AIRCRAFT_STATUS = laying({
     return items.map((row): ResultCell[] => {
       if (row === undefined) return ['', '', '', '', ''];
       if ('unreadable' in row) return ['UNKNOWN', '', '', '', row.unreadable];
-      const { verdict, goodThroughDay, hoursLeft, rule, remarks: said } = aircraftStanding(row, hoursNow.get(row.aircraft.key), asOfDay, chosen, plainWords);
-      const why = [...said.map((remark) => aircraftRemarks[remark]), ...(rule === undefined ? [] : [citationText(rule)])].join('; ');
+      const { verdict, goodThroughDay, hoursLeft, hoursAllowed, rule, remarks: said } = aircraftStanding(row, hoursNow.get(row.aircraft.key), asOfDay, chosen, plainWords);
+      const counted = hoursLeft === undefined || hoursAllowed === undefined ? [] : [`${Number((hoursAllowed - hoursLeft).toFixed(6))} of ${hoursAllowed} h`];
+      const why = [...counted, ...said.map((remark) => aircraftRemarks[remark]), ...(rule === undefined ? [] : [citationText(rule)])].join('; ');
       const through = goodThroughDay === undefined ? ['', ''] : [civilDateFromDayNumber(goodThroughDay), goodThroughDay - asOfDay];
       return [verdict, ...through, hoursLeft ?? '', why];
     });

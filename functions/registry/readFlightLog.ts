@@ -3,10 +3,11 @@ import { dayNumber } from '../../core/civilDate';
 import { logHeadings, nothingDone, type Flight, type FlightLog, type LogColumn } from '../../core/flightLog';
 import type { Named } from '../../core/named';
 import { ArgumentError } from './argumentError';
-import { inWords, isBlank, isErrorText, isRange, type CellValue, type RangeValue } from './cellValues';
+import { inWords, isBlank, isRange, type CellValue, type RangeValue } from './cellValues';
 import type { DateHost } from './dateHost';
 import type { Parameter } from './declaration';
 import { civilDateFromCell, durationMinutes } from './readDate';
+import { columnPlaces } from './readHeadings';
 import { numberFromCell } from './readNumber';
 import { namedFromCell, plainWords } from './readText';
 
@@ -17,21 +18,6 @@ const timed: ReadonlySet<LogColumn> = new Set(['hours', 'commandHours', 'trainin
 const duration = durationMinutes({ help: '', maximum: most * 60 });
 
 type Places = ReadonlyMap<LogColumn | 'date' | 'aircraft', number>;
-
-function placesOf(header: readonly CellValue[]): Places {
-  const given = header.map((cell) => (isBlank(cell) || isErrorText(cell) ? '' : plainWords(String(cell))));
-  const places = new Map<LogColumn | 'date' | 'aircraft', number>();
-  for (const [column, headings] of Object.entries(logHeadings) as [LogColumn | 'date' | 'aircraft', readonly string[]][]) {
-    const found = given.flatMap((words, index) => (headings.includes(words) ? [index] : []));
-    const [first, second] = found;
-    if (second !== undefined) throw new ArgumentError(`${mustBe} (one column of "${headings[0] ?? column}")`, `a second one, ${inWords(header[second])}`, 1, second + 1);
-    if (first !== undefined) places.set(column, first);
-  }
-  for (const column of ['date', 'aircraft'] as const) {
-    if (!places.has(column)) throw new ArgumentError(`${mustBe} (with a column "${column}")`, `the headings ${header.map(inWords).join(', ')}`, 1);
-  }
-  return places;
-}
 
 /** A count or hours; a tick box or "yes" is one. */
 function amount(cell: CellValue, column: LogColumn, dates: DateHost): number | undefined {
@@ -83,7 +69,7 @@ function aircraftReader(): (cell: CellValue) => Named {
 export function flightLog(help: string): Parameter<FlightLog> & { readonly shape: 'table' } {
   const read = (raw: CellValue, dates: DateHost): FlightLog => {
     const range: RangeValue = isRange(raw) ? (raw as RangeValue) : [[raw]];
-    const places = placesOf(range[0] ?? []);
+    const places: Places = columnPlaces(range[0] ?? [], logHeadings, ['date', 'aircraft'], mustBe);
     const columns = [...places].filter((entry): entry is [LogColumn, number] => entry[0] !== 'date' && entry[0] !== 'aircraft');
     const used = [...places.values()];
     const flights: Flight[] = [];

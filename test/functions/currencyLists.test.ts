@@ -12,7 +12,8 @@ import { aircraftStanding } from '../../core/aircraftList';
 import { plainWords } from '../../functions/registry/readText';
 import { call, plain, sentenceOf } from '../support/call';
 
-const fleet = [['North', 'airplane', 'single-engine land', '', '', '', 1200]];
+const fleetHeads = ['aircraft', 'category', 'class', 'type rating', 'tailwheel', 'device', 'hours now'];
+const fleet = [fleetHeads, ['North', 'airplane', 'single-engine land', '', '', '', 1200]];
 const rows = (log: unknown, papers: unknown = '', rules: unknown = 'FAA', aircraft: unknown = fleet): unknown[][] => (call('PILOT_STATUS', log, aircraft, papers === '' ? [['', '']] : papers, '2026-11-25', rules) as unknown[][]).map((row) => row.map(plain));
 const named = (list: readonly unknown[][], name: string): unknown[] => list.find((row) => row[0] === name)?.slice(1, 6) ?? [];
 const passengers = 'passengers, single-engine land';
@@ -33,7 +34,7 @@ describe('the log', () => {
     expect(named(rows([['date', 'aircraft', 'hours'], ['2026-11-01', 'North', 1]]), 'passengers')).toEqual(['', '', 'UNKNOWN', '', '']);
     const empty = rows([['date', 'aircraft', 'day landings'], ['', '', '']]);
     expect(empty.filter((row) => String(row[0]).startsWith('passengers')).map((row) => [row[3], row[6]])).toEqual(Array(2).fill(['UNKNOWN', expect.stringMatching(/^the log is empty; 14 CFR/)]));
-    expect(rows([['date', 'aircraft', 'day landings'], ['2026-11-01', 'North', 1]], '', 'FAA', [['North', '']]).some((row) => /^no aircraft of a category is listed/.test(String(row[6])))).toBe(true);
+    expect(rows([['date', 'aircraft', 'day landings'], ['2026-11-01', 'North', 1]], '', 'FAA', [['aircraft', 'category'], ['North', '']]).some((row) => /^no aircraft of a category is listed/.test(String(row[6])))).toBe(true);
   });
 
   it('names flights in aircraft that nothing is known of, and counts none of them', () => {
@@ -113,17 +114,19 @@ describe('papers and rules', () => {
   });
 });
 
+const itemHeads = ['aircraft', 'item', 'done on', 'done at hours', 'was due at hours', 'every months', 'every days', 'every hours'];
+
 describe('AIRCRAFT_STATUS', () => {
   const standing = (items: readonly (readonly unknown[])[], aircraft: unknown = fleet): unknown[][] => {
     const padded = items.map((row) => [...row, ...Array<string>(8 - row.length).fill('')]);
-    return (call('AIRCRAFT_STATUS', padded, aircraft, '2026-11-25') as unknown[][]).map((row) => row.map(plain));
+    return (call('AIRCRAFT_STATUS', [itemHeads, ...padded], aircraft, '2026-11-25') as unknown[][]).map((row) => row.map(plain));
   };
   it('spoils only the row of a bad cell, and keeps the rows beside their items', () => {
     expect(standing([['North', 'annual inspection', 'last spring'], [], ['', 'transponder', '2026-01-05'], ['North', 'transponder', '2026-01-05', '', '', 0.5], ['North', 'transponder', '2026-01-05']]).map((row) => [row[0], row[4]])).toEqual([
-      ['UNKNOWN', 'date cannot be read: "last spring"'],
+      ['UNKNOWN', 'done on cannot be read: "last spring"'],
       ['', ''],
       ['UNKNOWN', 'aircraft missing'],
-      ['UNKNOWN', 'months cannot be read: 0.5'],
+      ['UNKNOWN', 'every months cannot be read: 0.5'],
       ['OK', '14 CFR 91.413(a)'],
     ]);
   });
@@ -142,7 +145,7 @@ describe('AIRCRAFT_STATUS', () => {
 
   it('takes the earlier end of the rule and of an interval of one’s own, and the worse of days and hours', () => {
     expect(standing([['North', 'annual inspection', '2026-06-10', '', '', 6]])[0]?.slice(0, 3)).toEqual(['CHECK', '2026-12-10', 15]);
-    expect(standing([['North', 'oil change', '2026-06-10', 1160, '', 12, '', 50]])[0]).toEqual(['CHECK', '2027-06-10', 197, 10, 'row of your own']);
+    expect(standing([['North', 'oil change', '2026-06-10', 1160, '', 12, '', 50]])[0]).toEqual(['CHECK', '2027-06-10', 197, 10, '40 of 50 h; row of your own']);
     expect(standing([['North', 'oil change', '2026-06-10', 1149, '', 12, '', 50]])[0]?.[0]).toBe('NO');
     expect(standing([['North', 'float plan', '2026-11-20', '', '', '', 10]])[0]).toEqual(['CHECK', '2026-11-29', 4, '', 'row of your own']);
   });

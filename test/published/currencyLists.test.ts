@@ -7,7 +7,8 @@ type Row = Readonly<Record<'item' | 'counted' | 'needed' | 'verdict' | 'good_thr
 const names = ['item', 'counted', 'needed', 'verdict', 'good_through', 'days_left', 'rule'] as const;
 
 const heads = ['date', 'aircraft', 'day landings', 'day full stop', 'night landings', 'night full stop', 'approaches', 'holds', 'tracking', 'hours', 'hours in command', 'hours with instructor'];
-const fleet = [['North', 'airplane', 'single-engine land', '', '', ''], ['South', 'airplane', 'multi-engine land', '', '', ''], ['Tail', 'airplane', 'single-engine land', '', 'yes', ''], ['Jet', 'airplane', 'multi-engine land', 'J-1', '', ''], ['Box', 'airplane', 'single-engine land', '', '', 'ATD'], ['Dome', 'airplane', 'single-engine land', '', '', 'FFS']];
+const fleetHeads = ['aircraft', 'category', 'class', 'type rating', 'tailwheel', 'device', 'hours now'];
+const fleet = [fleetHeads, ['North', 'airplane', 'single-engine land', '', '', '', ''], ['South', 'airplane', 'multi-engine land', '', '', '', ''], ['Tail', 'airplane', 'single-engine land', '', 'yes', '', ''], ['Jet', 'airplane', 'multi-engine land', 'J-1', '', '', ''], ['Box', 'airplane', 'single-engine land', '', '', 'ATD', ''], ['Dome', 'airplane', 'single-engine land', '', '', 'FFS', '']];
 
 const flight = (date: string, changes: Readonly<Record<string, unknown>> = {}): unknown[] => heads.map((head) => (head === 'date' ? date : (changes[head] ?? (head === 'aircraft' ? 'North' : ''))));
 
@@ -197,10 +198,12 @@ describe('FCL.060 and FCL.740.A', () => {
   it('waits for the 12 months to begin', () => expect(rating('2025-12-31', [flight('2025-11-01')]).rule).toMatch(/^the months that count have not begun/));
 });
 
+const itemHeads = ['aircraft', 'item', 'done on', 'done at hours', 'was due at hours', 'every months', 'every days', 'every hours'];
+
 describe('the aircraft', () => {
   const standing = (asOf: string, row: readonly unknown[], hoursNow: unknown = '', rules = 'FAA'): unknown[] => {
     const padded = ['North', ...row, ...Array<string>(7 - row.length).fill('')];
-    return ((call('AIRCRAFT_STATUS', [padded], [['North', '', '', '', '', '', hoursNow]], asOf, rules) as unknown[][])[0] ?? []).slice(0, 4).map(plain);
+    return ((call('AIRCRAFT_STATUS', [itemHeads, padded], [['aircraft', 'hours now'], ['North', hoursNow]], asOf, rules) as unknown[][])[0] ?? []).slice(0, 4).map(plain);
   };
   // RE-19, R* inputs, R rule: due at 3302.5, done at 3309.5, next due at 3402.5.
   it('100 hours: an overrun shortens the next', () => {

@@ -1,0 +1,66 @@
+// Reader of the aircraft's inspections, tests and papers. A cell that cannot be read spoils only its own row.
+import type { AircraftItem } from '../../core/aircraftList';
+import { dayNumber } from '../../core/civilDate';
+import { inWords, isBlank, isRange, type CellValue, type RangeValue } from './cellValues';
+import type { DateHost } from './dateHost';
+import type { Parameter } from './declaration';
+import { civilDateFromCell } from './readDate';
+import { columnPlaces, type Headings } from './readHeadings';
+import { numberFromCell } from './readNumber';
+import { namedFromCell } from './readText';
+
+type Column = 'aircraft' | 'item' | 'doneOn' | 'doneAt' | 'wasDueAt' | 'months' | 'days' | 'hours';
+const headings: Headings<Column> = {
+  aircraft: ['aircraft', 'registration'],
+  item: ['item', 'inspection'],
+  doneOn: ['done on', 'done', 'date'],
+  doneAt: ['done at hours', 'done at, h', 'done at'],
+  wasDueAt: ['was due at hours', 'was due at, h', 'was due at'],
+  months: ['every months', 'months'],
+  days: ['every days', 'days'],
+  hours: ['every hours', 'hours'],
+};
+const mustBe = 'a table of items under one header row';
+
+/** A row of the aircraft's list, why it cannot be read, or undefined where it is blank. */
+export type ItemRow = AircraftItem | { readonly unreadable: string } | undefined;
+
+function itemRow(cell: (column: Column) => CellValue, dates: DateHost): ItemRow {
+  const bad: string[] = [];
+  const read = <Value>(column: Column, found: Value | undefined): Value | undefined => {
+    if (!isBlank(cell(column)) && found === undefined) bad.push(`${headings[column][0] ?? column} cannot be read: ${inWords(cell(column))}`);
+    return found;
+  };
+  const numberIn = (column: Column, fits: (value: number) => boolean): number | undefined => {
+    const value = numberFromCell(cell(column));
+    return read(column, value !== undefined && fits(value) ? value : undefined);
+  };
+  const isHours = (value: number): boolean => value >= 0 && value <= 1e6;
+  const isInterval = (value: number): boolean => value > 0 && value <= 36_600;
+  const isWholeInterval = (value: number): boolean => isInterval(value) && Number.isInteger(value);
+  const done = civilDateFromCell(cell('doneOn'), dates);
+  const found = {
+    day: read('doneOn', done === undefined ? undefined : dayNumber(done)),
+    doneAtHours: numberIn('doneAt', isHours),
+    wasDueAtHours: numberIn('wasDueAt', isHours),
+    everyMonths: numberIn('months', isWholeInterval),
+    everyDays: numberIn('days', isWholeInterval),
+    everyHours: numberIn('hours', isInterval),
+  };
+  const aircraft = namedFromCell(cell('aircraft'));
+  const item = namedFromCell(cell('item'));
+  if (aircraft === undefined) bad.push('aircraft missing');
+  if (item === undefined) bad.push('item missing');
+  return aircraft === undefined || item === undefined || bad.length > 0 ? { unreadable: bad.join('; ') } : { aircraft, item, ...found };
+}
+
+/** Every row below the header, blank ones too, so that the answers can stand beside them. */
+export function itemRows(help: string): Parameter<readonly ItemRow[]> & { readonly shape: 'table' } {
+  const read = (raw: CellValue, dates: DateHost): readonly ItemRow[] => {
+    const range: RangeValue = isRange(raw) ? (raw as RangeValue) : [[raw]];
+    const places = columnPlaces(range[0] ?? [], headings, ['aircraft', 'item'], mustBe);
+    const used = [...places.values()];
+    return range.slice(1).map((row) => (used.every((at) => isBlank(row[at])) ? undefined : itemRow((column) => row[places.get(column) ?? -1], dates)));
+  };
+  return { shape: 'table', unit: 'table', mustBe, help, optional: undefined, read };
+}
