@@ -5,15 +5,17 @@ import { number } from './registry/readNumber';
 
 const subject = 'Climb';
 
-const groundspeed = number({ unit: 'knots', minimum: 0, aboveMinimum: true, maximum: 1000, help: 'Groundspeed in the climb: true airspeed less the headwind.' });
+export const climbGroundspeed = number({ unit: 'knots', minimum: 0, aboveMinimum: true, maximum: 1000, help: 'Groundspeed in the climb: true airspeed less the headwind.' });
+
+export const climbGradientNeeded = number({ unit: 'feet per nautical mile', minimum: 0, maximum: 3000, help: 'Required climb gradient, as a departure procedure prints it.' });
 
 export const CLIMB_RATE_NEEDED = mapping({
   name: 'CLIMB_RATE_NEEDED',
   subject,
   summary: 'Rate of climb that a required climb gradient takes at a groundspeed.',
   parameters: {
-    gradient_ft_per_nm: number({ unit: 'feet per nautical mile', minimum: 0, maximum: 3000, help: 'Required climb gradient, as a departure procedure prints it.' }),
-    groundspeed_kt: groundspeed,
+    gradient_ft_per_nm: climbGradientNeeded,
+    groundspeed_kt: climbGroundspeed,
   },
   results: { rate_fpm: result('feet per minute', 'Rate of climb needed.') },
   sources: ['terminal-procedures', 'aim'],
@@ -31,7 +33,7 @@ export const CLIMB_GRADIENT = mapping({
   summary: 'Climb gradient over the ground that a rate of climb gives at a groundspeed.',
   parameters: {
     rate_fpm: number({ unit: 'feet per minute', minimum: -10000, maximum: 10000, help: 'Rate of climb; negative where the aircraft sinks.' }),
-    groundspeed_kt: groundspeed,
+    groundspeed_kt: climbGroundspeed,
   },
   results: {
     gradient_ft_per_nm: result('feet per nautical mile', 'Climb gradient over the ground.'),

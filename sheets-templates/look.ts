@@ -46,7 +46,10 @@ export const formats = {
   two: '#,##0.00',
   three: '#,##0.000',
   date: 'yyyy-mm-dd',
+  dateTime: 'yyyy-mm-dd hh:mm',
+  month: 'yyyy-mm',
   degrees: '000',
+  general: 'General',
   text: '@',
 } as const;
 

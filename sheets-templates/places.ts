@@ -1,16 +1,32 @@
 // The names of the sheets and the cells that one sheet reads from another, in one place.
 import type { SheetKey } from './template';
+import { entryRows } from './tripRows';
 
 export const sheetNames: Readonly<Record<SheetKey, string>> = {
   start: 'Start',
   trip: 'Trip sheet',
+  card: 'Descent and hold card',
   balance: 'Weight and balance',
+  ledger: 'Data ledger',
+  currency: 'Currency log',
   tables: 'Manual tables',
 };
 
 /** Cells of the Trip sheet read elsewhere. */
-export const tripCells = { tripFuel: 'B40' } as const;
+export const tripCells = { firstDay: `B${entryRows.firstDay}`, lastDay: `B${entryRows.lastDay}`, tripFuel: `B${entryRows.tripFuel}` } as const;
 
-/** Cells of Weight and balance read elsewhere: the rows of its three points, and its fuel entries. */
-export const balanceRows = { zeroFuel: 30, takeoff: 31, landing: 32 } as const;
-export const balanceCells = { fuelOnBoard: 'C22', taxiFuel: 'C23' } as const;
+/** Cells of Weight and balance read elsewhere: fuel and weights worked out with built-in formulas, and the judged points. */
+export const balanceCells = {
+  fuelOnBoard: 'C34',
+  taxiFuel: 'C35',
+  takeoffWeight: 'C39',
+  landingWeight: 'C40',
+  pointNames: 'A44:A50',
+  pointVerdicts: 'B44:B50',
+  pointReasons: 'H44:H50',
+  /** Every verdict of the loading: points, lateral balance, burn; and of its entries, station by station. */
+  loadingVerdicts: 'B44:B64',
+  entryNames: 'G8:G23',
+  entryVerdicts: 'H8:H23',
+  entryReasons: 'I8:I23',
+} as const;

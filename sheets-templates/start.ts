@@ -1,21 +1,26 @@
 // The Start sheet: what this is, the caution, the legend, the day on which everything is judged, the way to the other sheets.
 import { cell, caution, line } from './build';
 import { sheetNames } from './places';
-import type { SheetTemplate, TemplateCell } from './template';
+import type { SheetKey, SheetTemplate, TemplateCell } from './template';
 
-const legendRow = 17;
+/** The other sheets in their order, each with what it is for. */
+const linked: readonly (readonly [SheetKey, string])[] = [
+  ['trip', 'One trip judged: loading, runways, climb, fuel, descent, hold, data, papers. Prints on one page.'],
+  ['balance', 'Stations, fuel, the envelope drawn, and the three points of the flight.'],
+  ['ledger', 'Which card in which aircraft must be loaded by when; licences, what they cost, and who owes what.'],
+  ['currency', "A pilot's flights and papers and an aircraft's inspections, and the day on which each lapses."],
+  ['tables', "The aircraft's own take-off, landing and climb tables, typed in by its owner."],
+];
+const firstLink = 11;
+const links: TemplateCell[] = linked.flatMap(([key, what], index) => line(firstLink + index, 1, [sheetNames[key], 'link', { goesTo: key }], [what, 'text']));
+
+const legendRow = firstLink + linked.length + 2;
 
 const steps: readonly string[] = [
   'Type the day of judgement below (or =TODAY()).',
   'Copy your own aircraft into Manual tables: its list row, its take-off, landing and climb tables, from the approved manual.',
   'Fill the stations and the fuel on Weight and balance.',
   'Fill the Trip sheet, read its verdict and every reason, and decide.',
-];
-
-const links: TemplateCell[] = [
-  ...line(11, 1, ['Trip sheet', 'link', { goesTo: 'trip' }], ['One trip judged: loading, runways, climb, fuel, descent, hold, data, papers. Prints on one page.', 'text']),
-  ...line(12, 1, ['Weight and balance', 'link', { goesTo: 'balance' }], ['Stations, fuel, the envelope drawn, and the three points of the flight.', 'text']),
-  ...line(13, 1, ['Manual tables', 'link', { goesTo: 'tables' }], ["The aircraft's own take-off, landing and climb tables, typed in by its owner.", 'text']),
 ];
 
 const legend: TemplateCell[] = [
@@ -31,7 +36,7 @@ export const startSheet: SheetTemplate = {
   key: 'start',
   name: sheetNames.start,
   version: 1,
-  rows: 32,
+  rows: legendRow + 15,
   columns: 2,
   columnWidths: [190, 700],
   rowHeights: { 1: 32, 3: 40 },

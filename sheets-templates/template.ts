@@ -2,7 +2,7 @@
 import type { FunctionName } from '../functions/registry/names.generated';
 import type { FormatName, StyleName } from './look';
 
-export type SheetKey = 'start' | 'trip' | 'balance' | 'tables';
+export type SheetKey = 'start' | 'trip' | 'card' | 'balance' | 'ledger' | 'currency' | 'tables';
 
 /** A value as a user would type it; a date is a calendar day in ISO form. */
 export type TemplateValue = number | string | boolean | { readonly date: string };
@@ -50,6 +50,30 @@ export interface ScatterChart {
   readonly series: readonly ChartSeries[];
 }
 
+/** A picture drawn from results in cells, on the picture's own sheet. */
+export interface SheetPicture {
+  readonly title: string;
+  /** Top left cell, and size in pixels. */
+  readonly row: number;
+  readonly column: number;
+  readonly width: number;
+  readonly height: number;
+  readonly drawn: HoldDrawn | DescentDrawn;
+}
+
+/** Ranges: single entries, and the rows of item, value and unit that HOLD_BRIEF lays out. */
+export interface HoldDrawn {
+  readonly kind: 'hold';
+  readonly up: 'north' | 'inbound course';
+  readonly from: Readonly<Record<'heading' | 'inbound' | 'turns' | 'windFrom' | 'wind' | 'brief', string>>;
+}
+
+/** Ranges: the rows that DESCENT_PLAN lays out, the cell with where they end (NM from here), rows of fix, distance, miles before it, altitude, kind. */
+export interface DescentDrawn {
+  readonly kind: 'descent';
+  readonly from: Readonly<Record<'plan' | 'endsAt' | 'crossings', string>>;
+}
+
 export interface SheetTemplate {
   readonly key: SheetKey;
   readonly name: string;
@@ -71,6 +95,7 @@ export interface SheetTemplate {
   /** Names for the whole workbook. */
   readonly names: readonly { readonly name: string; readonly range: string }[];
   readonly charts: readonly ScatterChart[];
+  readonly pictures?: readonly SheetPicture[];
   readonly print: { readonly landscape: boolean };
 }
 

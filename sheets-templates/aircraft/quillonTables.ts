@@ -1,6 +1,5 @@
 // The invented aircraft's manual tables: made up, plausible, and whole. No real aircraft has these numbers.
-
-export type TableRow = readonly number[];
+import type { TableRow } from './inventedAircraft';
 
 /** Weight lb, pressure altitude ft, temperature C, ground roll ft, distance over 50 ft in ft. */
 export const takeoffRows: readonly TableRow[] = [

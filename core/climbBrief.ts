@@ -1,0 +1,48 @@
+// The climb out of one field today: what the manual gives against what the departure needs.
+import { columnOf, readGrid, type AircraftTable } from './aircraftTable';
+import { pressureAltitudeFeet } from './atmosphere';
+import { climbGradientFeetPerNauticalMile, climbRateFeetPerMinute } from './climb';
+import { CoreError } from './errors';
+import { leavesUnknown } from './runwayBrief';
+import type { Verdict } from './verdict';
+
+export interface ClimbCase {
+  /** Its first three columns are weight, pressure altitude and temperature. */
+  readonly table: AircraftTable;
+  /** Header of the rate's column, feet per minute. */
+  readonly wanted: string;
+  readonly weight: number;
+  readonly elevationFeet: number;
+  readonly altimeterSettingHectopascals: number;
+  readonly temperatureCelsius: number;
+  readonly gradientFeetPerNauticalMile: number;
+  readonly groundspeedKnots: number;
+}
+
+export interface ClimbBrief {
+  readonly pressureAltitudeFeet: number;
+  readonly rateNeededFeetPerMinute: number;
+  /** Or why the table has no answer. */
+  readonly book: { readonly rateFeetPerMinute: number; readonly gradientFeetPerNauticalMile: number } | CoreError;
+  readonly verdict: Verdict;
+}
+
+function bookRate({ table, wanted, weight, temperatureCelsius }: ClimbCase, altitudeFeet: number): number | CoreError {
+  try {
+    const grid = table.withInputs(3);
+    return readGrid(grid, columnOf(grid, wanted, 'number'), [weight, altitudeFeet, temperatureCelsius]);
+  } catch (thrown) {
+    if (thrown instanceof CoreError && leavesUnknown.includes(thrown.code)) return thrown;
+    throw thrown;
+  }
+}
+
+/** The rate at the field, the thickest air of the climb; it falls with height, so look at the table higher up too. @source terminal-procedures, climb table. */
+export function climbBrief(climb: ClimbCase): ClimbBrief {
+  const altitudeFeet = pressureAltitudeFeet(climb.elevationFeet, climb.altimeterSettingHectopascals);
+  const needed = climbRateFeetPerMinute(climb.gradientFeetPerNauticalMile, climb.groundspeedKnots);
+  const rate = bookRate(climb, altitudeFeet);
+  if (rate instanceof CoreError) return { pressureAltitudeFeet: altitudeFeet, rateNeededFeetPerMinute: needed, book: rate, verdict: 'UNKNOWN' };
+  const book = { rateFeetPerMinute: rate, gradientFeetPerNauticalMile: climbGradientFeetPerNauticalMile(rate, climb.groundspeedKnots) };
+  return { pressureAltitudeFeet: altitudeFeet, rateNeededFeetPerMinute: needed, book, verdict: rate >= needed ? 'OK' : 'NO' };
+}

@@ -1,0 +1,129 @@
+// One loading from its start to its empty tanks: the three points, the whole burn track between them, and what to change.
+import { placeInEnvelope, totalLoading, type EnvelopePlace, type Envelope, type LoadedItem } from './balance';
+import { CoreError } from './errors';
+import { fuelItems, totalFuel, type Tank } from './tanks';
+import type { Verdict } from './verdict';
+
+export interface Station extends LoadedItem {
+  readonly name: string;
+  /** Undefined where the owner gave none. */
+  readonly lateralArm: number | undefined;
+}
+
+/** Undefined: the manual has no such limit. */
+export interface WeightLimits {
+  readonly zeroFuel: number | undefined;
+  readonly takeoff: number | undefined;
+  readonly landing: number | undefined;
+}
+
+export interface LateralLimits {
+  readonly left: number;
+  readonly right: number;
+}
+
+export interface LoadingCase {
+  readonly stations: readonly Station[];
+  readonly tanks: readonly Tank[];
+  readonly weightPerUnit: number;
+  readonly taxiFuel: number;
+  readonly tripFuel: number;
+  readonly envelope: Envelope;
+  readonly limits: WeightLimits;
+  readonly lateralLimits: LateralLimits | undefined;
+}
+
+export interface LoadingPoint extends EnvelopePlace {
+  readonly fuel: number;
+  readonly weight: number;
+  readonly arm: number;
+  readonly limit: number | undefined;
+  readonly verdict: Verdict;
+}
+
+/** Samples along the whole burn. Between two of them the centre of gravity moves less than any manual prints. */
+const trackSteps = 400;
+/** What lies this much above a limit, relative to it, is on it. */
+const roundingShare = 1e-9;
+
+function pointAt(loading: LoadingCase, burned: number, limit: number | undefined): LoadingPoint {
+  const { weight, arm } = totalLoading([...loading.stations, ...fuelItems(loading.tanks, burned, loading.weightPerUnit)]);
+  const place = placeInEnvelope(loading.envelope, weight, arm);
+  const within = limit === undefined || weight <= limit * (1 + roundingShare);
+  const toLimit = limit === undefined ? undefined : limit - weight;
+  // The lower of the two upper limits is the one that counts.
+  const weightMargin = toLimit === undefined ? place.weightMargin : Math.min(toLimit, place.weightMargin ?? toLimit);
+  return { ...place, weightMargin, fuel: totalFuel(loading.tanks) - burned, weight, arm, limit, verdict: place.inside && within ? 'OK' : 'NO' };
+}
+
+/** The nearer of the two arm limits; outside, how far beyond it (negative). */
+const armMargin = ({ inside, forwardMargin, aftMargin }: LoadingPoint): number =>
+  forwardMargin === undefined || aftMargin === undefined ? (inside ? 0 : Number.NEGATIVE_INFINITY) : Math.min(forwardMargin, aftMargin);
+
+function worstPoint(points: readonly LoadingPoint[]): LoadingPoint {
+  return points.reduce((worst, point) => (armMargin(point) < armMargin(worst) ? point : worst));
+}
+
+/** Points from one burn to another, both ends among them. */
+export function trackBetween(loading: LoadingCase, fromBurned: number, toBurned: number, steps = trackSteps): LoadingPoint[] {
+  return Array.from({ length: steps + 1 }, (_, index) => pointAt(loading, fromBurned + ((toBurned - fromBurned) * index) / steps, undefined));
+}
+
+export interface LateralSpan {
+  /** Furthest left (negative) and right lateral centre of gravity from take-off to empty tanks; undefined where an arm is missing. */
+  readonly left: number | undefined;
+  readonly right: number | undefined;
+  readonly verdict: Verdict;
+}
+
+/** Sum of weight x lateral arm over sum of weight, right positive. @source weight-balance-handbook, helicopter chapter, lateral CG. */
+function lateralSpan(loading: LoadingCase, limits: LateralLimits): LateralSpan {
+  const { stations, tanks, taxiFuel } = loading;
+  if (stations.some(({ lateralArm }) => lateralArm === undefined)) return { left: undefined, right: undefined, verdict: 'UNKNOWN' };
+  const all = totalFuel(tanks);
+  const centres = Array.from({ length: trackSteps + 1 }, (_, index) => {
+    const items = fuelItems(tanks, taxiFuel + ((all - taxiFuel) * index) / trackSteps, loading.weightPerUnit);
+    return totalLoading([...stations.map(({ weight, lateralArm }) => ({ weight, arm: lateralArm ?? 0 })), ...items.map(({ weight, lateralArm }) => ({ weight, arm: lateralArm }))]).arm;
+  });
+  const [left, right] = [Math.min(...centres), Math.max(...centres)];
+  return { left, right, verdict: left >= limits.left && right <= limits.right ? 'OK' : 'NO' };
+}
+
+export interface LoadingResult {
+  readonly zeroFuel: LoadingPoint;
+  readonly takeoff: LoadingPoint;
+  readonly landing: LoadingPoint;
+  /** The worst point from take-off to landing; NO where any of them is outside. */
+  readonly onTheWay: LoadingPoint;
+  /** The worst from landing on to empty tanks: CHECK where any is outside, since only a longer flight gets there. */
+  readonly reserve: LoadingPoint;
+  readonly lateral: LateralSpan | undefined;
+}
+
+function checkFuel({ tanks, taxiFuel, tripFuel }: LoadingCase): void {
+  const onBoard = totalFuel(tanks);
+  const needed = taxiFuel + tripFuel;
+  if (needed > onBoard * (1 + roundingShare)) throw new CoreError('fuel-too-little', { onBoard, needed });
+}
+
+/**
+ * The loading judged at zero fuel, take-off and landing, and all along the burn.
+ * @source weight-balance-handbook, chapters 2 and 5; the track is flown tank by tank.
+ */
+export function judgeLoading(loading: LoadingCase): LoadingResult {
+  checkFuel(loading);
+  const { tanks, taxiFuel, tripFuel, limits, lateralLimits } = loading;
+  const onBoard = totalFuel(tanks);
+  const landed = Math.min(taxiFuel + tripFuel, onBoard);
+  const flown = trackBetween(loading, taxiFuel, landed);
+  const later = trackBetween(loading, landed, onBoard);
+  const reserve = worstPoint(later);
+  return {
+    zeroFuel: pointAt(loading, onBoard, limits.zeroFuel),
+    takeoff: pointAt(loading, taxiFuel, limits.takeoff),
+    landing: pointAt(loading, landed, limits.landing),
+    onTheWay: { ...worstPoint(flown), verdict: flown.every(({ inside }) => inside) ? 'OK' : 'NO' },
+    reserve: { ...reserve, verdict: later.every(({ inside }) => inside) ? 'OK' : 'CHECK' },
+    lateral: lateralLimits === undefined ? undefined : lateralSpan(loading, lateralLimits),
+  };
+}

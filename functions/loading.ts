@@ -1,0 +1,243 @@
+// Sheet functions that judge a whole loading: its points, its burn, its entries, and what to change.
+import { fuelTableInOrder } from '../core/balanceChange';
+import { judgeLoading, trackBetween, type LateralSpan, type LoadingCase, type LoadingPoint, type Station, type WeightLimits } from '../core/loading';
+import { remedyFor, type Remedy } from '../core/loadingRemedy';
+import { totalFuel, type Tank } from '../core/tanks';
+import { armOfItem, envelopeTable } from './balance';
+import { ArgumentError } from './registry/argumentError';
+import { isBlank, isRange, inWords, sizeInWords } from './registry/cellValues';
+import { laying, result, type Parameter, type ResultCell } from './registry/declaration';
+import { column, optional } from './registry/modifiers';
+import { labelledRows, type LabelledRow } from './registry/readLabelledRows';
+import { limitInWords, number, numberFromCell } from './registry/readNumber';
+import { text } from './registry/readText';
+
+const subject = 'Weight and balance';
+const mostFuel = 1_000_000;
+const mostWeight = 10_000_000;
+const furthestArm = 1_000_000;
+
+const stationNames = column(text({ mustBe: 'the name of a station', help: 'Names of the stations, one to a row. The heaviest is taken for the empty aircraft when a move is looked for.' }));
+const stationWeights = column(number({ unit: '', minimum: 0, maximum: mostWeight, help: 'Weight at each station. An empty seat is 0, not a blank.' }));
+const stationArms = column(armOfItem);
+
+const tankRows = labelledRows({
+  label: 'tank',
+  columns: [
+    { name: 'quantity on board', minimum: 0, maximum: mostFuel },
+    { name: 'place in the order of burning', minimum: 1, maximum: 99 },
+    { name: 'lateral arm', minimum: -furthestArm, maximum: furthestArm, mayBeBlank: true },
+  ],
+  help: 'Four columns: tank, usable quantity on board, place in the order of burning (tanks of one place burn together, the same from each), lateral arm (right positive; blank is the centre line).',
+});
+
+const tankArmRows = labelledRows({
+  label: 'tank',
+  columns: [
+    { name: 'quantity in it', minimum: 0, maximum: mostFuel },
+    { name: 'arm', minimum: -furthestArm, maximum: furthestArm },
+  ],
+  help: 'Three columns: tank, quantity in it, arm of that fuel; two rows or more for each tank, from the manual. Straight lines between the rows, nothing beyond them.',
+});
+
+const fuelQuantity = (help: string) => number({ unit: 'as the tanks', minimum: 0, maximum: mostFuel, help });
+const fuelWeightEach = number({ unit: 'weight of one unit of fuel', minimum: 0, maximum: 100, aboveMinimum: true, help: 'Weight of one unit of fuel, such as 6.0 lb a US gallon or 0.72 kg a litre of avgas.' });
+
+interface Limits extends WeightLimits {
+  readonly left: number | undefined;
+  readonly right: number | undefined;
+}
+
+const noLimits: Limits = { zeroFuel: undefined, takeoff: undefined, landing: undefined, left: undefined, right: undefined };
+const limitsMustBe = 'five cells in a row: most zero-fuel, take-off and landing weight, lateral limit left (negative) and right';
+
+function readLimits(raw: unknown): Limits {
+  const range = isRange(raw) ? (raw as readonly (readonly unknown[])[]) : [[raw]];
+  const cells = range[0] ?? [];
+  if (range.length !== 1 || cells.length !== 5) throw new ArgumentError(limitsMustBe, `a range of ${sizeInWords(range.length, cells.length)}`);
+  const numbers = cells.map((cell, index) => {
+    const value = numberFromCell(cell);
+    if (value === undefined && !isBlank(cell)) throw new ArgumentError(limitsMustBe, inWords(cell), 1, index + 1);
+    return value;
+  });
+  const [zeroFuel, takeoff, landing, left, right] = numbers;
+  if ((left === undefined) !== (right === undefined)) throw new ArgumentError(`${limitsMustBe}, both lateral limits or none`, 'one of them');
+  return { zeroFuel, takeoff, landing, left, right };
+}
+
+const limitRow: Parameter<Limits> & { readonly shape: 'table' } = {
+  shape: 'table',
+  unit: 'row',
+  mustBe: limitsMustBe,
+  help: 'Five cells in a row: most zero-fuel weight, most take-off weight, most landing weight, lateral limits left and right. A blank is no such limit.',
+  optional: undefined,
+  read: readLimits,
+};
+
+function tanksOf(rows: readonly LabelledRow[], arms: readonly LabelledRow[]): Tank[] {
+  return rows.map(({ name, numbers: [quantity = 0, order = 1, lateralArm = 0] }) => {
+    const own = arms.filter((row) => row.name.toLowerCase() === name.toLowerCase());
+    const table = own.map(({ numbers: [at = 0, arm = 0] }) => ({ quantity: at, arm }));
+    if (table.length === 0) throw new ArgumentErrorForTank(name);
+    return { name, quantity, order, lateralArm, arms: fuelTableInOrder(table) };
+  });
+}
+
+/** A tank with fuel and no arms: said in the words of the tank_arms argument. */
+class ArgumentErrorForTank extends ArgumentError {
+  constructor(tank: string) {
+    super('rows of tank, quantity in it, arm for every tank', `no row for ${inWords(tank)}`);
+  }
+}
+
+const shared = {
+  stations: stationNames,
+  weights: stationWeights,
+  arms: stationArms,
+  tanks: tankRows,
+  tank_arms: tankArmRows,
+  fuel_weight_each: fuelWeightEach,
+  taxi_fuel: fuelQuantity('Fuel burned before take-off.'),
+  trip_fuel: fuelQuantity('Fuel burned from take-off to landing.'),
+  envelope: envelopeTable('Two columns, arm and weight: the corners of the limits in order round them.'),
+} as const;
+
+interface SharedValues {
+  readonly stations: readonly string[];
+  readonly weights: readonly number[];
+  readonly arms: readonly number[];
+  readonly tanks: readonly LabelledRow[];
+  readonly tank_arms: readonly LabelledRow[];
+  readonly fuel_weight_each: number;
+  readonly taxi_fuel: number;
+  readonly trip_fuel: number;
+  readonly envelope: LoadingCase['envelope'];
+}
+
+function loadingCase(values: SharedValues, limits: Limits, lateralArms: readonly (number | undefined)[]): LoadingCase {
+  const stations: Station[] = values.stations.map((name, index) => ({ name, weight: values.weights[index] ?? 0, arm: values.arms[index] ?? 0, lateralArm: lateralArms[index] }));
+  const { left, right } = limits;
+  return {
+    stations,
+    tanks: tanksOf(values.tanks, values.tank_arms),
+    weightPerUnit: values.fuel_weight_each,
+    taxiFuel: values.taxi_fuel,
+    tripFuel: values.trip_fuel,
+    envelope: values.envelope,
+    limits,
+    lateralLimits: left === undefined || right === undefined ? undefined : { left, right },
+  };
+}
+
+/** Four digits, more for large whole numbers. */
+const shown = (value: number): string => limitInWords(Math.abs(value) >= 1000 ? Math.round(value) : Number(value.toPrecision(4)));
+
+const spareInWords = (margin: number | undefined, side: string): string => `${side} ${margin === undefined ? 'none' : shown(margin)}`;
+
+/** Why a point is OK or not, in plain numbers. */
+function pointReason({ inside, limit, weight, forwardMargin, aftMargin, weightMargin }: LoadingPoint): string {
+  if (limit !== undefined && weight > limit) return `${shown(weight - limit)} above the most allowed, ${shown(limit)}`;
+  if (inside) return `to spare: ${spareInWords(forwardMargin, 'forward')}, ${spareInWords(aftMargin, 'aft')}, weight ${shown(weightMargin ?? 0)}`;
+  if ((forwardMargin ?? 0) < 0) return `${shown(-(forwardMargin ?? 0))} ahead of the forward limit`;
+  if ((aftMargin ?? 0) < 0) return `${shown(-(aftMargin ?? 0))} behind the aft limit`;
+  return (weightMargin ?? 0) < 0 ? `${shown(-(weightMargin ?? 0))} above the envelope` : 'outside the envelope';
+}
+
+const pointRow = (name: string, point: LoadingPoint, reason: string): ResultCell[] => [
+  name, point.verdict, point.weight, point.arm, point.forwardMargin ?? '', point.aftMargin ?? '', point.weightMargin ?? '', reason,
+];
+
+function lateralRow(span: LateralSpan, left: number, right: number): ResultCell[] {
+  if (span.left === undefined || span.right === undefined) return ['lateral', span.verdict, '', '', '', '', '', 'a station has no lateral arm'];
+  const reason = `from ${shown(span.left)} to ${shown(span.right)}, limits ${shown(left)} to ${shown(right)}`;
+  return ['lateral', span.verdict, '', '', '', '', '', reason];
+}
+
+function remedyInWords(remedy: Remedy): string {
+  if (remedy.kind === 'none-needed') return 'nothing to change';
+  if (remedy.kind === 'take-off') return `take ${shown(remedy.weight)} out: too heavy at ${remedy.point}`;
+  if (remedy.kind === 'none-found') return `no move between two stations is enough: bring load ${remedy.direction}`;
+  return `move ${shown(remedy.weight)} from ${remedy.from} to ${remedy.to}${remedy.settles ? '' : '; that point only, look at the others'}`;
+}
+
+/** The burn from take-off to empty tanks, to draw. */
+function trackRows(loading: LoadingCase, steps: number): ResultCell[][] {
+  if (steps === 0) return [];
+  const points = trackBetween(loading, loading.taxiFuel, totalFuel(loading.tanks), steps);
+  // Fuel is left from landing on: outside there, only a longer flight gets there.
+  const atLanding = totalFuel(loading.tanks) - loading.taxiFuel - loading.tripFuel;
+  const outside = (fuel: number): 'NO' | 'CHECK' => (fuel < atLanding ? 'CHECK' : 'NO');
+  return points.map((point) => pointRow('burn', { ...point, verdict: point.inside ? 'OK' : outside(point.fuel) }, `${shown(point.fuel)} of fuel on board`));
+}
+
+const exampleGiven = [
+  [['empty'], ['front'], ['rear'], ['bags']],
+  [[1000], [200], [100], [40]],
+  [[40], [42], [70], [95]],
+  [['wing', 30, 1, '']],
+  [['wing', 0, 48], ['wing', 40, 48]],
+  6,
+  2,
+  18,
+  [[38, 900], [38, 1400], [40, 1700], [50, 1700], [50, 900]],
+] as const;
+
+const notes =
+  'Any unit of weight, arm and fuel, the same ones throughout. The burn is looked at in 400 steps from take-off to landing and 400 more to empty tanks: a loading that is inside at both ' +
+  'ends and outside in between is NO; outside only beyond the landing fuel is CHECK. On a line counts as inside. Equal draw from tanks that burn together: common practice, no source.';
+
+export const LOADING_BRIEF = laying({
+  name: 'LOADING_BRIEF',
+  subject,
+  summary: 'A whole loading judged: zero fuel, take-off, landing, the whole burn between them, lateral balance, and what to change.',
+  parameters: {
+    ...shared,
+    limits: optional(limitRow, noLimits, 'only the envelope limits the weight'),
+    lateral_arms: optional(column(number({ unit: '', minimum: -furthestArm, maximum: furthestArm, help: 'Lateral arm of each station, right positive.' })), undefined, 'lateral balance is UNKNOWN where there are lateral limits'),
+    track_steps: optional(number({ unit: '', minimum: 0, maximum: 200, whole: true, help: 'Parts into which the burn is cut for drawing: a row for each end of a part, from take-off to empty tanks.' }), 0, 'there are no such rows'),
+  },
+  results: {
+    point: result('', 'Zero fuel, take-off, landing, on the way, reserve, lateral (where there are limits), to change; then the burn, with the fuel on board as the reason.'),
+    verdict: result('', 'OK, NO, CHECK (outside only beyond the landing fuel) or UNKNOWN.'),
+    weight: result('as the weights', 'Weight at the point.'),
+    arm: result('as the arms', 'Centre of gravity at the point.'),
+    forward_margin: result('as the arms', 'To the forward limit; negative ahead of it.'),
+    aft_margin: result('as the arms', 'To the aft limit; negative behind it.'),
+    weight_margin: result('as the weights', 'To the lower of the envelope and the most allowed weight; negative above it.'),
+    reason: result('', 'Why, in plain numbers.'),
+  },
+  sources: ['weight-balance-handbook', 'common-practice'],
+  notes,
+  examples: [
+    {
+      arguments: exampleGiven,
+      formula: '=LOADING_BRIEF(B2:B5, C2:C5, D2:D5, B8:E8, B11:D12, 6, 2, 18, G2:H6)',
+      gives: [
+        ['zero fuel', 'OK', 1340, 44.179, 6.179, 5.821, 360, 'to spare: forward 6.179, aft 5.821, weight 360'],
+        ['take-off', 'OK', 1508, 44.605, 5.885, 5.395, 192, 'to spare: forward 5.885, aft 5.395, weight 192'],
+        ['landing', 'OK', 1400, 44.343, 6.343, 5.657, 300, 'to spare: forward 6.343, aft 5.657, weight 300'],
+        ['on the way', 'OK', 1508, 44.605, 5.885, 5.395, 192, 'worst of the burn, to spare: forward 5.885, aft 5.395, weight 192'],
+        ['reserve', 'OK', 1400, 44.343, 6.343, 5.657, 300, 'worst beyond landing, to spare: forward 6.343, aft 5.657, weight 300'],
+        ['to change', '', '', '', '', '', '', 'nothing to change'],
+      ],
+      tolerance: 0.001,
+      source: 'Invented loading, worked by hand: 1,340 at 59,200 / 1,340; 28 x 6 of fuel at 48 gives 1,508 at 67,264 / 1,508',
+    },
+  ],
+  compute: ({ limits, lateral_arms, track_steps, ...values }) => {
+    const loading = loadingCase(values, limits, lateral_arms);
+    const judged = judgeLoading(loading);
+    const { left, right } = limits;
+    const lateral = judged.lateral === undefined || left === undefined || right === undefined ? [] : [lateralRow(judged.lateral, left, right)];
+    return [
+      pointRow('zero fuel', judged.zeroFuel, pointReason(judged.zeroFuel)),
+      pointRow('take-off', judged.takeoff, pointReason(judged.takeoff)),
+      pointRow('landing', judged.landing, pointReason(judged.landing)),
+      pointRow('on the way', judged.onTheWay, `worst of the burn, ${pointReason(judged.onTheWay)}`),
+      pointRow('reserve', judged.reserve, `worst beyond landing, ${pointReason(judged.reserve)}`),
+      ...lateral,
+      ['to change', '', '', '', '', '', '', remedyInWords(remedyFor(loading, judged))],
+      ...trackRows(loading, track_steps),
+    ];
+  },
+});

@@ -1,0 +1,83 @@
+// The Currency log: a pilot's flights and papers and an aircraft's inspections, and the day on which each lapses.
+import { area, caution, cell, line } from './build';
+import { flightCells, itemCells, paperCells, pilotCells, placesFor, rulesCell, type CurrencyPlaces, type CurrencyRoom } from './currencySections';
+import { column } from './lists';
+import { sheetNames } from './places';
+import type { SheetTemplate, TemplateCell, Validation } from './template';
+
+const usualRoom: CurrencyRoom = { papers: 14, pilot: 30, items: 24, flights: 1000, tinted: 60 };
+
+/** "NO: one; another. " for each verdict that asks for something. */
+function inWords(verdicts: string, what: string): string {
+  return ['NO', 'UNKNOWN', 'CHECK'].map((word) => `IF(COUNTIF(${verdicts},"${word}")=0,"","${word}: "&TEXTJOIN("; ",TRUE,FILTER(${what},${verdicts}="${word}"))&". ")`).join('&');
+}
+
+function summaryCells(places: CurrencyPlaces): TemplateCell[] {
+  const { pilot, items, flights } = places;
+  const verdicts = column(pilot, 'D');
+  const throughDays = column(pilot, 'E');
+  const next = `MINIFS(${throughDays},${throughDays},">="&as_of)`;
+  const all = (list: string, words: string, good: string): string => `=IFERROR(IF(COUNTIF(${list},"OK")=0,"",COUNTIF(${list},"OK")&" OK. ")&${words},"${good}")`;
+  return [
+    cell(1, 1, 'Currency log', 'title'),
+    cell(1, 4, 'Invented pilot, aircraft, papers and flights, for demonstration.', 'subtitle'),
+    cell(2, 1, caution, 'subtitle'),
+    ...line(3, 1, ['Pilot', 'title'], [all(verdicts, inWords(verdicts, column(pilot, 'A')), 'the list below cannot be read'), 'reason']),
+    ...line(4, 1, ['Aircraft', 'title'], [all(column(items, 'J'), inWords(column(items, 'J'), `${column(items, 'B')}&" "&${column(items, 'A')}`), 'the list below cannot be read'), 'reason']),
+    ...line(5, 1, ['Whose rules', 'label'], ['FAA', 'inputText', { note: 'FAA, EASA, or both: FAA, EASA.' }]),
+    cell(5, 4, `=IFERROR(IF(${next}<as_of,"","The pilot's next lapse: "&TEXT(${next},"yyyy-mm-dd")&", "&INDEX(${column(pilot, 'A')},MATCH(${next},${throughDays},0))),"")`, 'computedText'),
+    cell(6, 1, 'Further down, from row', 'label'),
+    cell(6, 2, `="the pilot's list "&ROW($A$${pilot.head - 2})&", the aircraft's list "&ROW($A$${items.head - 2})&", flights "&ROW($A$${flights.head - 2})`, 'unit'),
+  ];
+}
+
+const dates = (range: string, help: string): Validation => ({ kind: 'date', range, help });
+const list = (range: string, choices: readonly string[], help: string): Validation => ({ kind: 'list', range, choices, help });
+const numbers = (range: string, maximum: number, help: string): Validation => ({ kind: 'number', range, minimum: 0, maximum, help });
+
+function validationsOf({ papers, items, flights }: CurrencyPlaces, tinted: number): Validation[] {
+  const lastTinted = flights.first + tinted - 1;
+  return [
+    list(rulesCell, ['FAA', 'EASA', 'FAA, EASA'], 'Whose rules the two lists follow.'),
+    list(area(papers.first, 6, papers.last, 6), ['yes', 'no'], 'A tailwheel needs landings to a full stop in a tailwheel.'),
+    list(area(papers.first, 8, papers.last, 8), ['FFS', 'FTD', 'ATD'], 'A training device; blank for an aircraft.'),
+    numbers(area(papers.first, 13, papers.last, 13), 1000000, 'Hours in service now.'),
+    numbers(area(items.first, 3, items.last, 4), 1000000, 'Hours in service.'),
+    dates(area(items.first, 5, items.last, 5), 'The day it was done; for a battery or a certificate its last good day.'),
+    numbers(area(items.first, 6, items.last, 8), 36600, 'An interval of your own.'),
+    dates(area(flights.first, 2, lastTinted, 2), 'The day of the flight, such as 2026-11-21.'),
+    numbers(area(flights.first, 3, lastTinted, 8), 1000, 'How many.'),
+    numbers(area(flights.first, 10, lastTinted, 14), 1000, 'How many; hours as a number, such as 1.4.'),
+  ];
+}
+
+/** The sheet with room for so many rows; longer ones serve the tests of scale. */
+export function currencyLogWith(room: CurrencyRoom): SheetTemplate {
+  const places = placesFor(room);
+  const { papers, pilot, items, flights } = places;
+  return {
+    key: 'currency',
+    name: sheetNames.currency,
+    version: 1,
+    rows: flights.last,
+    columns: 18,
+    columnWidths: [162, 74, 50, 70, 74, 52, 66, 42, 10, 74, 74, 38, 46, 94, 110, 100, 100, 100],
+    rowHeights: { 1: 32, 3: 36, 4: 36, [papers.head]: 34, [pilot.head]: 34, [items.head]: 34, [flights.head]: 44 },
+    frozenRows: 0,
+    cells: [
+      ...summaryCells(places),
+      ...paperCells(places),
+      ...pilotCells(places),
+      ...itemCells(places),
+      ...flightCells(places, room.tinted),
+    ],
+    merges: ['B3:N3', 'B4:N4'],
+    validations: validationsOf(places, room.tinted),
+    verdictRanges: [area(pilot.first, 4, pilot.last, 4), area(items.first, 10, items.last, 10)],
+    names: [],
+    charts: [],
+    print: { landscape: true },
+  };
+}
+
+export const currencyLogSheet = currencyLogWith(usualRoom);

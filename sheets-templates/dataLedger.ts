@@ -1,0 +1,84 @@
+// The Data ledger: cards, fleet, licences, costs and the diary, for whoever keeps the data of a fleet current.
+import { area, caution, cell, line, worstOf } from './build';
+import { forecastCells, recordCells, recordMerges } from './ledgerRecord';
+import { cardCells, diaryCells, fleetCells, fleetTop, licenceCells, memberCells, placesFor, sectionsLine, type LedgerPlaces, type LedgerRoom } from './ledgerSections';
+import { column } from './lists';
+import { sheetNames } from './places';
+import type { SheetTemplate, TemplateCell, Validation } from './template';
+
+const usualRoom: LedgerRoom = { cards: 24, fleet: 21, licences: 24, members: 30, diary: 120 };
+
+function summaryCells(places: LedgerPlaces): TemplateCell[] {
+  const { cards, diary } = places;
+  const of = (letter: string): string => column(cards, letter);
+  const filled = `SUMPRODUCT(((${of('A')}<>"")+(${of('C')}<>"")+(${of('E')}<>"")>0)*1)`;
+  const card = `${of('A')}&" "&${of('B')}&", "&${of('C')}`;
+  const named = (word: string, what: string): string => `IF(COUNTIF(${of('J')},"${word}")=0,"","${word}: "&TEXTJOIN("; ",TRUE,FILTER(${what},${of('J')}="${word}"))&". ")`;
+  const inWords = `${named('NO', `${card}&" ("&${of('M')}&")"`)}&${named('UNKNOWN', `${card}&" ("&${of('M')}&")"`)}&${named('CHECK', card)}`;
+  const next = (what: string, letter: string): string => `INDEX(${column(diary, letter)},MATCH("${what}",${column(diary, 'A')},0))`;
+  return [
+    cell(1, 1, 'Data ledger', 'title'),
+    cell(1, 4, 'Invented club, aircraft, cards, licences, prices and people, for demonstration.', 'subtitle'),
+    cell(2, 1, caution, 'subtitle'),
+    cell(3, 1, 'All cards', 'title'),
+    cell(3, 3, worstOf(of('J'), filled), 'bigVerdict', { note: 'The worst of the cards on the day as_of of the Start sheet: NO, then UNKNOWN, then CHECK, then OK.' }),
+    cell(3, 5, `=IF(C3="OK","Every card is in force, verified and licensed.",IFERROR(${inWords},"The cards below cannot be judged, or there are none."))`, 'reason'),
+    ...line(4, 1, ['Next load', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('load', 'B')},"yyyy-mm-dd hh:mm")&"  "&${next('load', 'G')},"none in the diary")`, 'computedText']),
+    ...line(5, 1, ['Next renewal', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('renew', 'C')},"yyyy-mm-dd")&"  "&${next('renew', 'G')},"none in the diary")`, 'computedText']),
+    cell(6, 1, 'Further down, from row', 'label'),
+    sectionsLine(places),
+  ];
+}
+
+const dates = (range: string, help: string): Validation => ({ kind: 'date', range, help });
+const list = (range: string, choices: readonly string[], help: string): Validation => ({ kind: 'list', range, choices, help });
+const numbers = (range: string, maximum: number, help: string): Validation => ({ kind: 'number', range, minimum: 0, maximum, help });
+
+function validationsOf(places: LedgerPlaces): Validation[] {
+  const { cards, licences, members } = places;
+  const days = fleetTop(places) + 1;
+  return [
+    dates(area(cards.first, 5, cards.last, 6), 'A date, such as 2026-10-29. The effective date stands on the card; it is one of its series.'),
+    list(area(cards.first, 9, cards.last, 9), ['yes', 'no'], 'Whether somebody looked at the card after loading.'),
+    dates(area(days, 2, days + 1, 2), 'A date, such as 2026-11-28.'),
+    dates(area(licences.first, 3, licences.last, 3), 'Last day of the licence.'),
+    numbers(area(licences.first, 4, licences.last, 4), 600, 'Whole months from one renewal to the next; blank where it is not renewed.'),
+    numbers(area(licences.first, 5, licences.last, 5), 1000000, 'Cost of one renewal.'),
+    list(area(licences.first, 7, licences.last, 7), ['equal', 'hours', 'share'], 'In equal parts, by hours flown, or by the shares agreed on.'),
+    numbers(area(members.first, 3, members.last, 4), 1000000, 'Hours flown, or the share agreed on.'),
+  ];
+}
+
+/** The sheet with room for so many rows; longer ones serve the tests of scale. */
+export function dataLedgerWith(room: LedgerRoom): SheetTemplate {
+  const places = placesFor(room);
+  const { cards, fleet, diary } = places;
+  return {
+    key: 'ledger',
+    name: sheetNames.ledger,
+    version: 1,
+    rows: diary.last + 2,
+    columns: 18,
+    columnWidths: [62, 108, 74, 68, 74, 74, 56, 46, 54, 74, 32, 108, 96, 100, 100, 100, 100, 100],
+    rowHeights: { 1: 32, 3: 96, [cards.head]: 34, [places.licences.head]: 34, [diary.head]: 34 },
+    frozenRows: 0,
+    cells: [
+      ...summaryCells(places),
+      ...cardCells(places),
+      ...fleetCells(places),
+      ...recordCells(places),
+      ...licenceCells(places),
+      ...forecastCells(places),
+      ...memberCells(places),
+      ...diaryCells(places),
+    ],
+    merges: ['A3:B3', 'C3:D3', 'E3:M3', ...recordMerges(places)],
+    validations: validationsOf(places),
+    verdictRanges: ['C3', area(cards.first, 10, cards.last, 10), area(fleet.head, 2, fleet.last, 7)],
+    names: [{ name: 'ledger_verdict', range: 'C3' }],
+    charts: [],
+    print: { landscape: true },
+  };
+}
+
+export const dataLedgerSheet = dataLedgerWith(usualRoom);

@@ -1,0 +1,56 @@
+// The Descent and hold card: "cross eight miles before the fix at 7,000" and "hold north-east, left turns" filled in and drawn.
+import { caution, cell, line, worstOf } from './build';
+import { crossings, crossingsReason, crossingsVerdict, descentCells, descentValidations, descentVerdictRanges, plan, planReason, planVerdict } from './cardDescent';
+import { briefRange, holdCells, holdLastRow, holdPlaces, holdReason, holdTop, holdValidations, holdVerdict, holdVerdictRanges } from './cardHold';
+import { sheetNames } from './places';
+import type { SheetTemplate, TemplateCell } from './template';
+
+const judged: readonly (readonly [item: string, verdict: string, reason: string])[] = [
+  ['Crossings', crossingsVerdict, crossingsReason],
+  ['Descent', planVerdict, planReason],
+  ['Hold', holdVerdict, holdReason],
+];
+
+/** The three verdicts stand to the right at the top, so that one look tells. */
+const judgedCells: TemplateCell[] = judged.flatMap(([item, verdict, reason], index) => [
+  cell(2 + index, 4, item, 'label'),
+  cell(2 + index, 5, verdict, 'verdict'),
+  cell(2 + index, 6, reason, 'computedText'),
+]);
+
+export const descentHoldCard: SheetTemplate = {
+  key: 'card',
+  name: sheetNames.card,
+  version: 1,
+  rows: holdLastRow + 2,
+  columns: 11,
+  columnWidths: [120, 72, 56, 72, 152, 60, 52, 50, 46, 80, 175],
+  rowHeights: { 1: 32, [crossings.first - 1]: 46, 23: 32, 30: 32, 39: 32 },
+  frozenRows: 4,
+  cells: [
+    cell(1, 1, 'Descent and hold card', 'title'),
+    cell(1, 8, 'Invented fixes and numbers.', 'subtitle'),
+    ...line(2, 1, ['Verdict', 'title'], [worstOf('E2:E4'), 'bigVerdict', { note: 'The worst of the three at its right.' }]),
+    ...judgedCells,
+    cell(5, 1, caution, 'subtitle'),
+    ...descentCells,
+    ...holdCells,
+  ],
+  merges: ['A2:A4', 'B2:C4'],
+  validations: [...descentValidations, ...holdValidations],
+  verdictRanges: ['B2', 'E2:E4', ...descentVerdictRanges, ...holdVerdictRanges],
+  names: [{ name: 'card_verdict', range: 'B2' }],
+  charts: [],
+  pictures: [
+    {
+      title: 'Descent profile',
+      row: 23,
+      column: 9,
+      width: 300,
+      height: 330,
+      drawn: { kind: 'descent', from: { plan: `A${plan.first}:H${plan.last}`, endsAt: 'B27', crossings: `A${crossings.first}:E${crossings.last}` } },
+    },
+    { title: 'Hold', row: holdTop + 1, column: 9, width: 300, height: 420, drawn: { kind: 'hold', up: 'north', from: { ...holdPlaces, brief: briefRange } } },
+  ],
+  print: { landscape: true },
+};
