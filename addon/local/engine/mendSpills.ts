@@ -104,11 +104,13 @@ export function mendSpills(engine: EngineModule): void {
         if (calculated === undefined) return undefined;
         const first = round === 0;
         const changed = changedSpills(calculated, [...anchors.values(), ...(first ? orphans(spills, this._currentConfigService.getFormulaData()) : [])], spills);
-        const { dirtyRanges, excludedCell } = this._getArrayFormulaDirtyRangeAndExcludedRange(changed, first ? calculated.runtimeFeatureRange : {});
+        const { dirtyRanges } = this._getArrayFormulaDirtyRangeAndExcludedRange(changed, first ? calculated.runtimeFeatureRange : {});
         if (dirtyRanges.length === 0) return true;
         engine.FORMULA_REF_TO_ARRAY_CACHE.clear();
         engine.CELL_INVERTED_INDEX_CACHE.clear();
-        this._currentConfigService.loadDirtyRangesAndExcludedCell(dirtyRanges, excludedCell);
+        // The engine would leave out whatever reads the first cell of a spill, as already calculated; but that formula may also
+        // read the later cells of another spill, which has changed since.
+        this._currentConfigService.loadDirtyRangesAndExcludedCell(dirtyRanges, {});
       }
       return true;
     }
