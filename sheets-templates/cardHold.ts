@@ -86,7 +86,7 @@ export const holdVerdict =
   `=IFERROR(IF(NOT(AND(${isVerdict(speedVerdict)},${isVerdict(windVerdict)})),"UNKNOWN",IF(OR(${speedVerdict}="NO",${windVerdict}="NO",${fuelVerdict}="NO"),"NO",IF(${fuelVerdict}="OK","OK","UNKNOWN"))),"UNKNOWN")`;
 export const holdReason =
   `=IFERROR(${briefed('entry')}&": "&${briefed('first turn')}&" to "&TEXT(${briefed('first heading')},"000")&", then "&${briefed('second turn')}&" to "&TEXT(${briefed('second heading')},"000")` +
-  `&IF(${speedVerdict}="NO","; too fast","")&IF(${windVerdict}="NO","; wind too strong for a racetrack","")&IFERROR(IF(${fuelVerdict}="NO","; fuel: leave by "&C${row.answer},"; leave by "&C${row.answer}),"; fuel not computed"),"not computed: an entry is missing, or out of its range")`;
+  `&IF(${speedVerdict}="NO","; too fast","")&IF(${windVerdict}="NO","; wind too strong for a racetrack","")&IF(${fuelVerdict}="NO","; fuel: leave by "&C${row.answer},IF(${fuelVerdict}="OK","; leave by "&C${row.answer},"; fuel not computed")),"not computed: an entry is missing, or out of its range")`;
 
 export const holdVerdictRanges: readonly string[] = [`D${row.answer}`, `F${brief.first}:F${brief.last}`];
 

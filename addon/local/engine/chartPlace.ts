@@ -1,6 +1,14 @@
-// Where a chart stands over the grid: its corners as cells and offsets, so that it moves with the rows and columns.
-import type { ScatterChart, SheetTemplate } from '../../../sheets-templates/template';
+// Where a chart or a picture stands over the grid: its corners as cells and offsets, so that it moves with the rows and columns.
+import type { SheetTemplate } from '../../../sheets-templates/template';
 import { plainRowHeight } from './workbookIds';
+
+/** Top left cell, counted from 1, and size in pixels. */
+interface Placed {
+  readonly row: number;
+  readonly column: number;
+  readonly width: number;
+  readonly height: number;
+}
 
 interface Corner {
   readonly column: number;
@@ -16,13 +24,13 @@ function trackAt(position: number, sizes: readonly number[]): { readonly index: 
     if (rest < size) return { index, offset: rest };
     rest -= size;
   }
-  throw new Error(`a chart reaches beyond the ${sizes.length} rows or columns of its sheet`);
+  throw new Error(`a chart or picture reaches beyond the ${sizes.length} rows or columns of its sheet`);
 }
 
 const sum = (sizes: readonly number[]): number => sizes.reduce((total, size) => total + size, 0);
 
 /** Transform in pixels from the first cell, and the same as corners in cells. */
-export function chartPlace(template: SheetTemplate, { row, column, width, height }: ScatterChart): object {
+export function chartPlace(template: SheetTemplate, { row, column, width, height }: Placed): object {
   const heights = Array.from({ length: template.rows }, (_, index) => template.rowHeights[index + 1] ?? plainRowHeight);
   const left = sum(template.columnWidths.slice(0, column - 1));
   const top = sum(heights.slice(0, row - 1));

@@ -5,5 +5,7 @@ export const workbookId = 'rampwright';
 export const sheetIdOf = (key: SheetKey): string => `sheet-${key}`;
 /** Name under which the page draws a chart over the grid. */
 export const chartComponent = 'rampwright-chart';
+/** The same for a picture. */
+export const pictureComponent = 'rampwright-picture';
 /** Pixels; the templates name the rows that are higher. */
 export const plainRowHeight = 21;

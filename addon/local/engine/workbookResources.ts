@@ -1,11 +1,11 @@
-// What the engine keeps beside the cells: names, verdict tints, choices and limits of inputs, notes, charts. Each is a
+// What the engine keeps beside the cells: names, verdict tints, choices and limits of inputs, notes, charts, pictures. Each is a
 // JSON text under the name of the engine's plugin.
 import { verdictTints } from '../../../sheets-templates/look';
-import type { ChartSeries, ScatterChart, SheetTemplate, Validation } from '../../../sheets-templates/template';
+import type { ChartSeries, ScatterChart, SheetPicture, SheetTemplate, Validation } from '../../../sheets-templates/template';
 import { a1FromRange, quoteSheetName, rangeFromA1 } from './a1';
 import { chartPlace } from './chartPlace';
 import { serialFromIso } from './serialDates';
-import { chartComponent, sheetIdOf } from './workbookIds';
+import { chartComponent, pictureComponent, sheetIdOf } from './workbookIds';
 
 interface Resource {
   readonly name: string;
@@ -23,6 +23,13 @@ export interface ChartRecord {
   readonly series: readonly ChartSeries[];
 }
 
+/** A picture as the workbook keeps it; its ranges go by names of the workbook. */
+export interface PictureRecord {
+  readonly width: number;
+  readonly height: number;
+  readonly drawn: SheetPicture['drawn'];
+}
+
 const absolute = (template: SheetTemplate, reference: string): string => `${quoteSheetName(template.name)}!${a1FromRange(rangeFromA1(reference), '$')}`;
 
 const bySheet = <Value>(templates: readonly SheetTemplate[], make: (template: SheetTemplate) => Value): Record<string, Value> =>
@@ -30,6 +37,9 @@ const bySheet = <Value>(templates: readonly SheetTemplate[], make: (template: Sh
 
 /** The name that a chart's column of numbers goes by, so that it follows the cells when rows are put in or taken out. */
 const seriesName = (template: SheetTemplate, chart: number, series: number, axis: 'x' | 'y'): string => `chart_${template.key}_${chart + 1}_${axis}${series + 1}`;
+
+/** The name that a range behind a picture goes by, for the same reason. */
+const pictureName = (template: SheetTemplate, picture: number, part: string): string => `picture_${template.key}_${picture + 1}_${part}`;
 
 function names(templates: readonly SheetTemplate[]): object {
   const entry = (name: string, formulaOrRefString: string, hidden: boolean) => [name, { id: name, name, formulaOrRefString, localSheetId: 'AllDefaultWorkbook', hidden }] as const;
@@ -39,7 +49,10 @@ function names(templates: readonly SheetTemplate[]): object {
       chart.series.flatMap((series, s) => (['x', 'y'] as const).map((axis) => entry(seriesName(template, c, s, axis), absolute(template, series[axis]), true))),
     ),
   );
-  return Object.fromEntries([...own, ...charted]);
+  const pictured = templates.flatMap((template) =>
+    (template.pictures ?? []).flatMap(({ drawn }, index) => Object.entries(drawn.from).map(([part, range]) => entry(pictureName(template, index, part), absolute(template, range), true))),
+  );
+  return Object.fromEntries([...own, ...charted, ...pictured]);
 }
 
 /** A word and its tint; the word itself is always in the cell. A rule about text would not see the cells of a spill. */
@@ -114,19 +127,36 @@ function chart(template: SheetTemplate, description: ScatterChart, index: number
   };
 }
 
-function charts(template: SheetTemplate, unitId: string): object {
-  const drawn = template.charts.map((description, index) => [`chart-${template.key}-${index + 1}`, chart(template, description, index, unitId)] as const);
+function picture(template: SheetTemplate, { width, height, drawn, ...place }: SheetPicture, index: number, unitId: string): object {
+  const from = Object.fromEntries(Object.keys(drawn.from).map((part) => [part, pictureName(template, index, part)]));
+  const data = { width, height, drawn: { ...drawn, from } };
+  return {
+    unitId,
+    subUnitId: sheetIdOf(template.key),
+    drawingId: `picture-${template.key}-${index + 1}`,
+    drawingType: 8,
+    componentKey: pictureComponent,
+    allowTransform: false,
+    ...chartPlace(template, { ...place, width, height }),
+    data,
+  };
+}
+
+function drawings(template: SheetTemplate, unitId: string): object {
+  const charts = template.charts.map((description, index) => [`chart-${template.key}-${index + 1}`, chart(template, description, index, unitId)] as const);
+  const pictures = (template.pictures ?? []).map((description, index) => [`picture-${template.key}-${index + 1}`, picture(template, description, index, unitId)] as const);
+  const drawn = [...charts, ...pictures];
   return { data: Object.fromEntries(drawn), order: drawn.map(([id]) => id) };
 }
 
 export function workbookResources(templates: readonly SheetTemplate[], unitId: string): Resource[] {
   const resource = (name: string, data: object): Resource => ({ name, data: JSON.stringify(data) });
-  const charted = templates.filter((template) => template.charts.length > 0);
+  const drawn = templates.filter(({ charts, pictures = [] }) => charts.length + pictures.length > 0);
   return [
     resource('SHEET_DEFINED_NAME_PLUGIN', names(templates)),
     resource('SHEET_CONDITIONAL_FORMATTING_PLUGIN', bySheet(templates, tints)),
     resource('SHEET_DATA_VALIDATION_PLUGIN', bySheet(templates, validations)),
     resource('SHEET_NOTE_PLUGIN', bySheet(templates, notes)),
-    resource('SHEET_DRAWING_PLUGIN', bySheet(charted, (template) => charts(template, unitId))),
+    resource('SHEET_DRAWING_PLUGIN', bySheet(drawn, (template) => drawings(template, unitId))),
   ];
 }

@@ -12,16 +12,18 @@ export function contentAt(sheet: Worksheet, row: number, column: number): ICellD
   return sheet.getSheet().getCellWithFilteredInterceptors(row, column, String(INTERCEPTOR_POINT.CELL_CONTENT), unformatted) ?? {};
 }
 
-/** The numbers of the column behind a name of the workbook; undefined where a cell holds no number or the name is gone. */
-export function numbersNamed(workbook: Workbook, name: string): (number | undefined)[] {
+/** The cells behind a name of the workbook as values, empty cells as ""; nothing where the name is gone. */
+export function valuesNamed(workbook: Workbook, name: string): unknown[][] {
   const reference = workbook.getDefinedName(name)?.getFormulaOrRefString();
   if (reference === undefined || reference.includes('#REF!')) return [];
   const { sheet: sheetName, range } = splitSheetReference(reference);
   const sheet = workbook.getSheetByName(sheetName);
   if (sheet === null) return [];
-  const { startRow, endRow, startColumn } = rangeFromA1(range);
-  return Array.from({ length: endRow - startRow + 1 }, (_, index) => {
-    const { v } = contentAt(sheet, startRow + index, startColumn);
-    return typeof v === 'number' && Number.isFinite(v) ? v : undefined;
-  });
+  const { startRow, endRow, startColumn, endColumn } = rangeFromA1(range);
+  return Array.from({ length: endRow - startRow + 1 }, (_, row) => Array.from({ length: endColumn - startColumn + 1 }, (__, column) => contentAt(sheet, startRow + row, startColumn + column).v ?? ''));
+}
+
+/** The numbers of the column behind a name of the workbook; undefined where a cell holds no number. */
+export function numbersNamed(workbook: Workbook, name: string): (number | undefined)[] {
+  return valuesNamed(workbook, name).map(([value]) => (typeof value === 'number' && Number.isFinite(value) ? value : undefined));
 }

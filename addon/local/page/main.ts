@@ -3,6 +3,7 @@ import './page.css';
 import type { IWorkbookData } from '@univerjs/core';
 import { SentenceBook } from '../engine/sentenceBook';
 import { drawCharts } from './charts/drawCharts';
+import { drawPictures } from './drawPictures';
 import { elementNamed } from './elements';
 import { loadWorkbook, startGrid } from './grid';
 import { keepSaved } from './saving';
@@ -19,6 +20,7 @@ async function start(): Promise<void> {
   const api = startGrid('grid', book);
   api.getFormula().calculationStart(() => book.beginCalculation());
   drawCharts(api);
+  drawPictures(api);
   markTimes(api);
   const workbook = loadWorkbook(api, data);
   followLinks(api, workbook);
