@@ -63,6 +63,7 @@ export interface Owed {
 }
 
 export interface Statement {
+  /** In the order of the participations. */
   readonly members: readonly (Owed & { readonly of: readonly Owed[] })[];
   readonly aircraft: readonly Owed[];
   /** Costs that fall on nobody, since no member has hours or a share in the aircraft. */
@@ -103,9 +104,11 @@ export function costStatement(costs: readonly Cost[], participations: readonly P
   });
   const ofMember = (member: Named, currency: string): Owed[] =>
     added(shares.filter((share) => share.member.key === member.key && share.currency === currency).map(({ aircraft, units }) => ({ named: aircraft, currency, units })));
+  const places = new Map(participations.map(({ member }, index) => [member.key, index] as const).reverse());
+  const inOrder = (one: Owed, other: Owed): number => (places.get(one.named.key) ?? 0) - (places.get(other.named.key) ?? 0);
   const currencies = [...new Set(known.map(({ currency }) => currency))];
   return {
-    members: added(shares.map(({ member, currency, units }) => ({ named: member, currency, units }))).map((owed) => ({ ...owed, of: ofMember(owed.named, owed.currency) })),
+    members: added(shares.map(({ member, currency, units }) => ({ named: member, currency, units }))).sort(inOrder).map((owed) => ({ ...owed, of: ofMember(owed.named, owed.currency) })),
     aircraft: added(known.map(({ aircraft, currency, units }) => ({ named: aircraft, currency, units }))),
     unshared: unshared.map(({ cost: { aircraft, currency, units, rule } }) => ({ named: aircraft, currency, units, rule })),
     totals: currencies.map((currency) => ({ currency, units: known.filter((cost) => cost.currency === currency).reduce((sum, { units }) => sum + units, 0) })),

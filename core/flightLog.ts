@@ -35,7 +35,7 @@ export const logHeadings: Readonly<Record<LogColumn | 'date' | 'aircraft', reado
   holds: ['holds', 'holding', 'hold'],
   tracking: ['tracking', 'intercepting and tracking', 'courses'],
   hours: ['hours', 'flight time', 'total time', 'total', 'duration'],
-  commandHours: ['hours in command', 'command', 'pilot in command', 'pic', 'hours pic'],
+  commandHours: ['hours in command', 'in command', 'command', 'pilot in command', 'pic', 'hours pic'],
   trainingHours: ['hours with instructor', 'with instructor', 'instruction', 'dual', 'dual received'],
 };
 

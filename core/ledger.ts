@@ -4,7 +4,7 @@ import { instantOf, type Instant } from './civilDate';
 import { cardAgreement } from './cycleCards';
 import { effectiveAfter, isEffectiveDate, type CycleSeries } from './cycles';
 import { byName, type Named } from './named';
-import { worstVerdict, type Verdict } from './verdict';
+import { verdicts, worstVerdict, type Verdict } from './verdict';
 
 /** A date and time as a clock on the wall shows them: whole day number, and minutes after midnight. */
 export interface WallClock {
@@ -41,6 +41,7 @@ export type Finding =
 
 export interface CardStanding {
   readonly verdict: Verdict;
+  /** Worst first. */
   readonly findings: readonly Finding[];
   /** The moment at which the loaded data is out of date. */
   readonly lapses: Instant | undefined;
@@ -102,7 +103,8 @@ export function cardStandings(cards: readonly LedgerCard[], licences: readonly L
     const own = ownFindings(card, span === undefined ? undefined : clockAt(span.from), to, asOfDay, warnDays);
     const agreement = own.some(({ kind }) => kind === 'no-date') ? [] : agreementFindings(agreements[index]);
     const verified: Finding[] = card.loadedDay === undefined || card.verified === true ? [] : [{ kind: 'not-verified', verdict: 'CHECK' }];
-    const findings = [...own, ...agreement, ...verified, ...licenceFindings(card, licences, asOfDay)];
+    const found = [...own, ...agreement, ...verified, ...licenceFindings(card, licences, asOfDay)];
+    const findings = verdicts.flatMap((word) => found.filter(({ verdict }) => verdict === word));
     return {
       verdict: findings.length === 0 ? 'OK' : worstVerdict(findings.map(({ verdict }) => verdict)),
       findings,

@@ -24,14 +24,14 @@ function findingText(finding: Finding): string {
     case 'no-series': return 'series missing or not one that can be read';
     case 'no-date': return 'effective date missing or not a date';
     case 'no-time': return 'time of the change cannot be read';
-    case 'off-series': return 'this series does not change on that date: look at the card';
-    case 'ahead': return `loaded ahead: not in force until ${momentText(finding.at)}, and nothing tells what serves until then`;
+    case 'off-series': return 'no date of this series: look at the card';
+    case 'ahead': return `loaded ahead, in force from ${momentText(finding.at)}`;
     case 'begins-today': return `in force only from ${clockText(finding.at.minutes)} on this day`;
-    case 'out-of-date': return `out of date since ${momentText(finding.at)}`;
+    case 'out-of-date': return 'out of date';
     case 'ends-today': return `out of date from ${clockText(finding.at.minutes)} on this day`;
     case 'lapses-soon': return 'lapses soon';
-    case 'disagrees': return 'another card of this database in this aircraft holds another date';
-    case 'not-comparable': return 'cannot be compared with the other cards: an aircraft, database or date is missing';
+    case 'disagrees': return 'differs from another card of this database';
+    case 'not-comparable': return 'cannot be compared: aircraft, database or another date missing';
     case 'not-verified': return 'not verified';
     case 'licence-ended': return `licence ended ${dayText(finding.day)}`;
     case 'licence-ends': return `licence ends ${dayText(finding.day)}`;
@@ -68,7 +68,7 @@ export const LEDGER_STATUS = laying({
     reason: result('', 'Everything there is to say of the card.'),
   },
   sources,
-  notes: `${zoneNotes} NO: out of date, or another card of the same database in the same aircraft holds another date. UNKNOWN: something is missing, the date is none of its series, or the card is loaded ahead. CHECK: in force for a part of the day only, about to lapse, not verified, or its licence has ended, ends within 30 days or has no end written down. A cell that cannot be read spoils only its own card. What counts for which word is common practice, no source.`,
+  notes: `${zoneNotes} NO: out of date, or another card of the same database in the same aircraft holds another date. UNKNOWN: something is missing, the date is none of its series, or the card is loaded ahead, since nothing then tells what serves until that moment. CHECK: in force for a part of the day only, about to lapse, not verified, or its licence has ended, ends within 30 days or has no end written down. A cell that cannot be read spoils only its own card. What counts for which word is common practice, no source.`,
   examples: [
     {
       arguments: [
@@ -85,7 +85,7 @@ export const LEDGER_STATUS = laying({
       gives: [
         ['OK', 17, '2024-11-28', 'in force'],
         ['CHECK', 45, '2024-12-26', 'not verified'],
-        ['NO', -11, '2024-10-31', 'out of date since 2024-10-31 00:00'],
+        ['NO', -11, '2024-10-31', 'out of date'],
         ['', '', '', ''],
       ],
       source: 'Dates from Airservices Australia, cycle identifiers 2024, and FAA cut-off dates; days by hand, in a spreadsheet set to UTC',

@@ -47,16 +47,19 @@ const months = 13;
 /** Renewals of the diary added up by month and currency, from the ones overdue to the last month begun. */
 export function forecastCells({ licences, diary }: LedgerPlaces): TemplateCell[] {
   const top = licences.head - 2;
+  /** No day in the diary: it is empty, or cannot be read. Then no sum is shown, and not a nought either. */
+  const read = `COUNT(${column(diary, 'C')})`;
   const sums = (letter: string, from: string | undefined, to: string): string => {
     const begin = from === undefined ? '' : `,${column(diary, 'C')},">="&(${from})`;
-    return `=IFERROR(SUMIFS(${column(diary, 'E')},${column(diary, 'A')},"renew",${column(diary, 'F')},${letter}$${licences.head}${begin},${column(diary, 'C')},"<="&(${to})),"")`;
+    return `=IF(${read}=0,"",SUMIFS(${column(diary, 'E')},${column(diary, 'A')},"renew",${column(diary, 'F')},${letter}$${licences.head}${begin},${column(diary, 'C')},"<="&(${to})))`;
   };
   const row = (at: number, label: Field, from: string | undefined, to: string): TemplateCell[] =>
     line(at, 10, label, [undefined, 'plain'], ...(['L', 'M'] as const).map((letter): Field => [sums(letter, from, to), 'computed', { format: 'two' }]));
   const first = licences.first;
-  const whole = ['L', 'M'].map((letter): Field => [`=SUM(${letter}${first}:${letter}${first + months})`, 'computed', { format: 'two', note: 'Licences that have ended, and the next 12 months.' }]);
+  const whole = ['L', 'M'].map((letter): Field => [`=IF(${read}=0,"",SUM(${letter}${first}:${letter}${first + months}))`, 'computed', { format: 'two', note: 'Licences that have ended, and the next 12 months.' }]);
   const renewed = `(${column(diary, 'A')}="renew")`;
-  const elsewhere = `SUMPRODUCT(${renewed}*(${column(diary, 'F')}<>$L$${licences.head})*(${column(diary, 'F')}<>$M$${licences.head}))`;
+  const elsewhere = `SUMPRODUCT(${renewed}*((${column(diary, 'F')}<>$L$${licences.head})*(${column(diary, 'F')}<>$M$${licences.head})+(${column(diary, 'E')}="")>0))`;
+  const looks = `IF(COUNTIF(${column(diary, 'A')},"look")=0,"","; see the rows of the diary marked look")`;
   return [
     ...listHeading(top, 9, 13, '5  Renewals by month', 'From the diary below; type the two currencies over the columns.'),
     ...line(licences.head, 10, ['month', 'columnHead'], ['', 'columnHead'], ['EUR', 'inputText'], ['CHF', 'inputText']),
@@ -67,6 +70,6 @@ export function forecastCells({ licences, diary }: LedgerPlaces): TemplateCell[]
       return row(at, month, index === 0 ? 'as_of' : `$J$${at}`, `EOMONTH($J$${at},0)`);
     }).flat(),
     ...line(first + months + 1, 10, ['in all', 'label'], [undefined, 'plain'], ...whole),
-    cell(first + months + 2, 9, `=IFERROR(IF(${elsewhere}>0,${elsewhere}&" renewals in another currency, or without a cost, are not in these sums","every renewal of the diary is in these sums"),"the diary cannot be read")`, 'subtitle'),
+    cell(first + months + 2, 9, `=IF(${read}=0,"the diary is empty, or cannot be read",IF(${elsewhere}>0,${elsewhere}&" in another currency, or without a cost, not in these sums","every renewal of the diary is in these sums")&${looks})`, 'subtitle'),
   ];
 }

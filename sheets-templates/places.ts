@@ -30,3 +30,14 @@ export const balanceCells = {
   entryVerdicts: 'H8:H23',
   entryReasons: 'I8:I23',
 } as const;
+
+/** Cells of the Descent and hold card read elsewhere: its verdicts with their reasons, the start of the descent, the hold worked out. */
+export const cardCells = {
+  crossings: { verdict: 'E2', reason: 'F2' },
+  descent: { verdict: 'E3', reason: 'F3' },
+  hold: { verdict: 'E4', reason: 'F4' },
+  startDown: 'F7',
+  startDecided: 'F9',
+  briefItems: 'E54:E74',
+  briefValues: 'F54:F74',
+} as const;

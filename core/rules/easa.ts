@@ -28,7 +28,7 @@ export const easa: Authority = {
         { name: 'hours with instructor', counts: { of: 'trainingHours' }, needed: 1 },
       ],
       same: 'class', typesCountForClass: false, devices: [], warnDays: 60,
-      classes: ['single engine land', 'single engine sea', 'single engine piston', 'sep', 'sep land', 'sep (land)', 'sep sea', 'sep (sea)', 'tmg', 'touring motor glider'],
+      classes: ['sel', 'single engine land', 'single engine sea', 'single engine piston', 'sep', 'sep land', 'sep (land)', 'sep sea', 'sep (sea)', 'tmg', 'touring motor glider'],
     },
     {
       kind: 'medical', item: 'medical', paragraph: 'MED.A.045', source: 'part-med', rules: 'EASA', warnDays: 45, reading: 'stricter readings as in MEDICAL_THROUGH; the certificate holds',

@@ -27,11 +27,11 @@ export const faa: Authority = {
       tasks: [
         { name: 'approaches', counts: { of: 'approaches' }, needed: 6 },
         { name: 'holding', counts: { of: 'holds' }, needed: 1 },
-        { name: 'intercepting and tracking', counts: { of: 'tracking' }, needed: 1 },
+        { name: 'tracking', counts: { of: 'tracking' }, needed: 1 },
       ],
       same: 'category', typesCountForClass: true, devices: ['FFS', 'FTD', 'ATD'], warnDays: 30,
       check: {
-        paper: 'instrument proficiency check', item: 'instrument, no check needed', furtherMonths: 6, paragraph: '14 CFR 61.57(d)', source: 'cfr-61-57',
+        paper: 'instrument proficiency check', item: 'IFR, no check due', furtherMonths: 6, paragraph: '14 CFR 61.57(d)', source: 'cfr-61-57',
         reading: 'a check counts for the 6 months of (c), common practice',
       },
     },

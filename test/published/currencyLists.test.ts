@@ -92,7 +92,7 @@ describe('instrument flight, 14 CFR 61.57(c) and (d)', () => {
   const tasks = { approaches: 6, holds: 1, tracking: 1 };
   const all = (asOf: string, flights: readonly unknown[][], papers: readonly unknown[][] = []): unknown[] => {
     const rows = list(asOf, flights, papers);
-    return [...through(item(rows, 'instrument flight, airplane')), ...through(item(rows, 'instrument, no check needed, airplane'))];
+    return [...through(item(rows, 'instrument flight, airplane')), ...through(item(rows, 'IFR, no check due, airplane'))];
   };
   // RE-07, D: tasks on 1 or 31 January 2013: current through 31 July 2013, no check needed through 31 January 2014.
   it.each(['2013-01-01', '2013-01-31'])('done on %s', (done) => {
