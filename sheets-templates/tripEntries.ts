@@ -2,7 +2,7 @@
 import { cell, computed, entry, inputRows, line, on, type Content, type Field } from './build';
 import type { FormatName } from './look';
 import { ofAircraft, tableInUse } from './manualTables';
-import { balanceCells, sheetNames } from './places';
+import { balanceCells, cardCells, sheetNames } from './places';
 import { formulaCall, type TemplateCell } from './template';
 import { blockRows, entryRows as rows } from './tripRows';
 
@@ -43,14 +43,6 @@ export const singleEntries: readonly SingleEntry[] = [
   { row: rows.cruiseSpeed, label: 'cruise groundspeed', value: 118, unit: 'kt', format: 'whole', note: 'From true airspeed and the wind aloft.' },
   { row: rows.fuelFlow, label: 'fuel flow', value: 10.5, unit: 'an hour', format: 'one', note: 'In the fuel unit of the aircraft list, an hour.' },
   { row: rows.reserve, label: 'reserve wanted', value: 45, unit: 'minutes', format: 'whole', note: '14 CFR 91.151: 30 minutes by day, 45 by night, for VFR; 91.167: 45 minutes for IFR.' },
-  { row: rows.cruiseAltitude, label: 'cruise altitude', value: 9000, unit: 'ft', format: 'whole', note: 'Where the descent begins.' },
-  { row: rows.crossingAltitude, label: 'crossing altitude', value: 4000, unit: 'ft', format: 'whole', note: 'The altitude to reach.' },
-  { row: rows.beforeFix, label: 'cross before the fix by', value: 8, unit: 'NM', format: 'one', note: '8 is eight miles before the fix, -8 eight miles after it, 0 over it.' },
-  { row: rows.descentAngle, label: 'descent angle', value: 3, unit: 'degrees', format: 'one', note: '3 degrees is 318 ft a mile.' },
-  { row: rows.descentSpeed, label: 'descent groundspeed', value: 125, unit: 'kt', format: 'whole', note: 'With the wind.' },
-  { row: rows.holdHeading, label: 'heading at the fix', value: 125, unit: 'deg magnetic', format: 'degrees', note: 'Heading on which the fix is reached.' },
-  { row: rows.holdAltitude, label: 'holding altitude', value: 5000, unit: 'ft', format: 'whole', note: 'Decides the speed limit.' },
-  { row: rows.holdSpeed, label: 'holding speed', value: 95, unit: 'kt indicated', format: 'whole', note: 'Indicated airspeed in the hold.' },
 ];
 
 /** Name, percent, for each, amount. A blank amount of headwind or tailwind is taken from the wind above. */
@@ -103,24 +95,27 @@ const [onBoard, taxi] = [on(sheetNames.balance, balanceCells.fuelOnBoard), on(sh
 
 const fuelCells: TemplateCell[] = [
   ...line(39, 1, ...wide('4  En route and fuel')),
-  ...computed(rows.timeEnRoute, 'time en route', `=IFERROR(IF(AND(ISNUMBER(F21),B${rows.cruiseSpeed}>0),F21/B${rows.cruiseSpeed}*60,""),"")`, 'minutes', 'whole', 'Distance of the leg / cruise groundspeed, without climb and approach.'),
+  ...computed(rows.timeEnRoute, 'time en route', `=IFERROR(IF(AND(ISNUMBER(F22),B${rows.cruiseSpeed}>0),F22/B${rows.cruiseSpeed}*60,""),"")`, 'minutes', 'whole', 'Distance of the leg / cruise groundspeed, without climb and approach.'),
   ...computed(rows.tripFuel, 'trip fuel', `=IF(AND(ISNUMBER(${time}),ISNUMBER(${flow})),${flow}*${time}/60,"")`, 'fuel unit', 'one', 'Time en route x fuel flow.'),
   ...computed(rows.fuelLeft, 'fuel left at landing', `=IFERROR(IF(AND(ISNUMBER(${onBoard}),ISNUMBER(${taxi}),ISNUMBER(${fuel})),(${onBoard}-${taxi}-${fuel})/${flow}*60,""),"")`, 'minutes', 'whole', 'On board less taxi less trip fuel, at the fuel flow.'),
 ];
 
-const descentDistance = `(B${rows.startDown}-B${rows.beforeFix})`;
-const descentCells: TemplateCell[] = [
-  ...computed(rows.startDown, 'start down before the fix', `=${formulaCall('DESCENT_START', `B${rows.cruiseAltitude}`, `B${rows.crossingAltitude}`, `B${rows.descentAngle}`, `B${rows.beforeFix}`)}`, 'NM', 'one', 'DESCENT_START: the distance to lose the height at the angle, and the miles before the fix.'),
-  ...computed(rows.descentRate, 'rate to fly', `=IFERROR((B${rows.cruiseAltitude}-B${rows.crossingAltitude})/${descentDistance}*B${rows.descentSpeed}/60,"")`, 'ft/min', 'whole', 'Height to lose / distance x groundspeed / 60.'),
-];
+const card = (place: string): string => on(sheetNames.card, place);
+const fromCard = (row: number, label: string, formula: string, unit: string, format: FormatName): TemplateCell[] =>
+  computed(row, label, formula, unit, format, 'From the Descent and hold card, where its entries stand.');
 
-const holdCells: TemplateCell[] = [
-  ...line(61, 1, ...wide('6  Hold')),
-  ...entry(rows.holdSide, 'hold on the side', 'north-east', 'or radial'),
-  ...entry(rows.holdTurns, 'turns', 'right', ''),
-  ...computed(rows.holdInbound, 'inbound course', `=${formulaCall('HOLD_INBOUND', `B${rows.holdSide}`)}`, 'deg magnetic', 'degrees', 'HOLD_INBOUND: the reciprocal of the side to hold on.'),
-  ...computed(rows.holdEntry, 'entry', `=${formulaCall('HOLD_ENTRY', `B${rows.holdHeading}`, `B${rows.holdInbound}`, `B${rows.holdTurns}`)}`, '', 'text', 'HOLD_ENTRY: AIM 5-3-8.'),
-  ...computed(rows.holdLimit, 'speed limit', `=${formulaCall('HOLD_SPEED_LIMIT', `B${rows.holdAltitude}`)}`, 'kt indicated', 'whole', 'HOLD_SPEED_LIMIT: AIM 5-3-8, US limits.'),
+const ofHold = (item: string): string => `=IFERROR(INDEX(${card(cardCells.briefValues)},MATCH("${item}",${card(cardCells.briefItems)},0)),"")`;
+
+/** What the card works out, so that the trip prints on one page. */
+const descentAndHold: TemplateCell[] = [
+  ...line(rows.startDown - 1, 1, ...wide('6  Descent and hold, from the card')),
+  ...fromCard(rows.startDown, 'start down in', `=${card(cardCells.startDown)}`, 'NM', 'one'),
+  ...fromCard(rows.startDecided, 'decided by', `=${card(cardCells.startDecided)}`, '', 'text'),
+  ...fromCard(rows.holdInbound, 'hold, inbound heading', ofHold('inbound heading'), 'deg magnetic', 'degrees'),
+  ...fromCard(rows.holdEntry, 'hold, entry', ofHold('entry'), '', 'text'),
+  ...fromCard(rows.holdOutbound, 'hold, outbound heading', ofHold('outbound heading'), 'deg magnetic', 'degrees'),
+  ...fromCard(rows.holdOutboundTime, 'hold, outbound time', ofHold('outbound time'), 'seconds', 'whole'),
+  ...fromCard(rows.holdLimit, 'hold, speed limit', ofHold('speed limit'), 'kt indicated', 'whole'),
 ];
 
 export const usableFuel = ofAircraft('usable fuel');
@@ -129,10 +124,9 @@ export const leftHalf: TemplateCell[] = [
   ...tripCells,
   ...corrections(blockRows.takeoffCorrections.first, takeoffValues, '3  Take-off and climb'),
   cell(blockRows.takeoffCorrections.last + 1, 1, 'Percent for each so much; a blank wind is filled in.', 'subtitle'),
-  ...corrections(blockRows.landingCorrections.first, landingValues, '5  Landing and descent'),
+  ...corrections(blockRows.landingCorrections.first, landingValues, '5  Landing'),
   ...singleEntries.flatMap(({ row, label, value, unit, format, note }) => entry(row, label, value, unit, { format, note })),
   ...climbCells,
   ...fuelCells,
-  ...descentCells,
-  ...holdCells,
+  ...descentAndHold,
 ];

@@ -1,6 +1,6 @@
 // The verdict of each item of the Trip sheet with its reason, and the navigation data and papers.
 import { area, cell, line, on, verdictOf, worstOf, type Content, type Field } from './build';
-import { balanceCells, sheetNames } from './places';
+import { balanceCells, cardCells, sheetNames } from './places';
 import { formulaCall, type TemplateCell } from './template';
 import { fieldEntries, singleEntries, usableFuel } from './tripEntries';
 import { blockRows, entryRows as rows, type Block } from './tripRows';
@@ -34,7 +34,7 @@ const burnReason = `=IFERROR(IF(${lateralFails},"lateral: "&${ofPoint(balanceCel
 const entryVerdicts = balance(balanceCells.entryVerdicts);
 const entriesReason = `=IFERROR(INDEX(${balance(balanceCells.entryNames)},MATCH("CHECK",${entryVerdicts},0))&": "&INDEX(${balance(balanceCells.entryReasons)},MATCH("CHECK",${entryVerdicts},0)),IF(COUNTIF(${entryVerdicts},"OK")>0,"nothing looks swapped, doubled or in another unit","not computed: see Weight and balance"))`;
 
-const [left, reserve, holdSpeed, holdLimit] = [rows.fuelLeft, rows.reserve, rows.holdSpeed, rows.holdLimit].map((row) => `B${row}`);
+const [left, reserve] = [rows.fuelLeft, rows.reserve].map((row) => `B${row}`);
 const onBoard = balance(balanceCells.fuelOnBoard);
 
 /** A paper or a recency with a last good day, against the last day of the trip. */
@@ -49,8 +49,6 @@ const fuelReason =
   `=IFERROR(IF(AND(ISNUMBER(${left}),ISNUMBER(${reserve}),ISNUMBER(${onBoard})),IF(${onBoard}>${usableFuel},"more fuel entered than is usable",` +
   `ROUND(${left},0)&" minutes left at landing, "&ROUND(${reserve},0)&" wanted"),"not computed: an entry of fuel is missing"),"not computed: an entry of fuel is missing")`;
 
-const holdVerdict = `=IF(AND(ISNUMBER(${holdSpeed}),ISNUMBER(${holdLimit})),IF(${holdSpeed}<=${holdLimit},"OK","NO"),"UNKNOWN")`;
-const holdReason = `=IF(AND(ISNUMBER(${holdSpeed}),ISNUMBER(${holdLimit})),ROUND(${holdSpeed},0)&" kt indicated, limit "&ROUND(${holdLimit},0),${notComputed})`;
 
 const dataSpill = `G${databases.first}:G${databases.last}`;
 const dataNames = `A${databases.first}:A${databases.last}`;
@@ -66,6 +64,12 @@ const brief = (label: string, block: Block, item: string, value: string, unit: s
   `=IFERROR(${ofBrief(block, item, unit)},${notComputed})`,
 ];
 
+const ofCard = (label: string, { verdict, reason }: { readonly verdict: string; readonly reason: string }): readonly [string, string, string] => [
+  label,
+  verdictOf(on(sheetNames.card, verdict)),
+  `=IFERROR(${on(sheetNames.card, reason)}&"",${notComputed})`,
+];
+
 const items: readonly (readonly [item: string, verdict: string, reason: string])[] = [
   ['Entries', `=IF(${missingEntries}="","OK","UNKNOWN")`, `=IF(${missingEntries}="","every entry holds a number","not a number: "&${missingEntries})`],
   ['Dates', datesVerdict, datesReason],
@@ -78,7 +82,8 @@ const items: readonly (readonly [item: string, verdict: string, reason: string])
   brief('Landing runway', blockRows.landingBrief, 'F', 'G', 'H'),
   brief('Climb', blockRows.climbBrief, 'A', 'B', 'C'),
   ['Fuel', fuelVerdict, fuelReason],
-  ['Hold speed', holdVerdict, holdReason],
+  ofCard('Descent', cardCells.crossings),
+  ofCard('Hold', cardCells.hold),
   ['Navigation data', worstOf(dataSpill, `COUNTA(${dataNames})`), dataReason],
   ['Pilot', worstOf(`D${rows.landingsRecent}:D${rows.medical}`), `=IF(D${rows.landingsRecent}<>"OK","landings: "&F${rows.landingsRecent},IF(D${rows.medical}<>"OK","medical: "&F${rows.medical},"landings and medical last beyond the trip"))`],
 ];
@@ -92,8 +97,8 @@ const allReasons = `=IF(B3="OK","Every item below is OK.",TEXTJOIN("; ",TRUE,${i
   .join(',')}))`;
 
 const leg: TemplateCell[] = [
-  ...line(20, 6, ['leg, NM', 'columnHead'], ['true course', 'columnHead'], ['at the end', 'columnHead']),
-  ...line(21, 6, [`=${formulaCall('COURSE_LEG', `B${rows.latitude}`, `B${rows.longitude}`, `C${rows.latitude}`, `C${rows.longitude}`)}`, 'computed', { format: 'one', note: 'COURSE_LEG: geodesic on the WGS84 ellipsoid.' }], [undefined, 'computed', { format: 'degrees' }], [undefined, 'computed', { format: 'degrees' }]),
+  ...line(21, 6, ['leg, NM', 'columnHead'], ['true course', 'columnHead'], ['at the end', 'columnHead']),
+  ...line(22, 6, [`=${formulaCall('COURSE_LEG', `B${rows.latitude}`, `B${rows.longitude}`, `C${rows.latitude}`, `C${rows.longitude}`)}`, 'computed', { format: 'one', note: 'COURSE_LEG: geodesic on the WGS84 ellipsoid.' }], [undefined, 'computed', { format: 'degrees' }], [undefined, 'computed', { format: 'degrees' }]),
 ];
 
 const databaseValues: readonly (readonly Content[])[] = [

@@ -25,9 +25,6 @@ const validations: readonly Validation[] = [
   numbers(rows.factor, 1, 5, 'The factored distance is the corrected distance times this.'),
   single(rows.gradient, 0, 3000, 'Climb gradient in feet a nautical mile.'),
   single(rows.fuelFlow, 0, 1000, 'Fuel flow an hour, in the fuel unit of the aircraft list.'),
-  single(rows.descentAngle, 0, 15, 'Descent angle in degrees.'),
-  single(rows.holdHeading, 0, 360, 'Heading in degrees magnetic.'),
-  { kind: 'list', range: `B${rows.holdTurns}`, choices: ['right', 'left'], help: 'Direction of the turns in the hold.' },
   { kind: 'list', range: area(blockRows.databases.first, 2, blockRows.databases.last, 2), choices: ['28-day', '56-day', '14-day'], help: 'How often the database is renewed.' },
 ];
 
