@@ -44,7 +44,7 @@ const crossingCells: TemplateCell[] = [
   ...line(7, 5, ['start down in', 'label'], [`=IF(COUNT(${starts})=0,"",MIN(${starts}))`, 'computed', { format: 'one', note: 'The smallest start of the column below: the restriction that decides.' }], ['NM', 'unit']),
   ...line(8, 5, ['that is in', 'label'], [`=IF(COUNT(${starts})=0,"",${ofDeciding('G')})`, 'computed', { format: 'one', note: 'At the groundspeed now.' }], ['minutes', 'unit']),
   ...line(9, 5, ['decided by', 'label'], [`=IF(COUNT(${starts})=0,"",${ofDeciding('A')})`, 'computedText']),
-  ...line(crossings.first - 1, 1, ...heads('fix', 'to go, NM', 'cross before by, NM', 'altitude, ft', 'at, or below, or above', 'start in, NM', 'start in, min', 'reached, ft', 'angle, deg', 'verdict', 'reason')),
+  ...line(crossings.first - 1, 1, ...heads('fix', 'to go, NM', 'cross before by, NM', 'altitude, ft', 'at, or below, or above', 'start in, NM', 'start in, min', 'then at, ft', 'angle, deg', 'verdict', 'reason')),
   ...inputRows(crossings.first, 1, padded(crossingValues, crossings, 5), (index) => (index === 3 ? 'whole' : 'one')),
   ...Array.from({ length: crossings.last - crossings.first + 1 }, (_, index) => index).flatMap((index) =>
     line(crossings.first + index, 6,

@@ -55,7 +55,7 @@ export const holdCells: readonly TemplateCell[] = [
   ...entry(row.turns, 'turns', 'left', '', 'Right unless told otherwise.'),
   ...entry(row.altitude, 'altitude', 7000, 'ft', 'Decides the speed limit (AIM 5-3-8) and the true airspeed.', 'whole'),
   ...entry(row.speed, 'holding speed', 110, 'kt ind.', 'Indicated airspeed.', 'whole'),
-  ...entry(row.leg, 'leg', '4 NM', 'min or NM', '"1 min", "4 NM", or "standard": 1 minute up to 14,000 ft, 1.5 minutes above (AIM 5-3-8).'),
+  ...entry(row.leg, 'leg', '4 NM', 'min, NM', '"1 min", "4 NM", or "standard": 1 minute up to 14,000 ft, 1.5 minutes above (AIM 5-3-8).'),
   ...entry(row.windFrom, 'wind from', 260, 'deg mag', 'Magnetic, like the course. Forecast winds are true: take easterly variation off.', 'degrees'),
   ...entry(row.wind, 'wind', 22, 'kt', 'At the holding altitude.', 'whole'),
   ...entry(row.temperature, 'temperature', undefined, 'deg C', 'Blank: the standard temperature.', 'whole'),

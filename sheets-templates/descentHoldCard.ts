@@ -24,7 +24,7 @@ export const descentHoldCard: SheetTemplate = {
   version: 1,
   rows: holdLastRow + 2,
   columns: 11,
-  columnWidths: [120, 72, 56, 72, 152, 60, 52, 50, 46, 80, 175],
+  columnWidths: [120, 68, 56, 72, 156, 60, 52, 50, 46, 80, 175],
   rowHeights: { 1: 32, [crossings.first - 1]: 46, 23: 32, 30: 32, 39: 32 },
   frozenRows: 4,
   cells: [
