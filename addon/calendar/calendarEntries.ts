@@ -1,0 +1,68 @@
+// Calendar entries from the answers of the sheet functions, row by row. Dates in the rows are ISO days (2026-11-26): each
+// host turns its own date cells into these first.
+import { authorities } from '../../core/rules';
+import type { CalendarEntries, CalendarEntry } from './calendarText';
+
+export type AnswerRow = readonly (string | number | boolean)[];
+
+const text = (row: AnswerRow, column: number): string => String(row[column] ?? '').trim();
+const isDay = (cell: string): boolean => /^\d{4}-\d{2}-\d{2}$/.test(cell);
+
+/** "0901Z" on a day, as a moment of UTC. */
+function moment(day: string, time: string): string | undefined {
+  const parts = /^(\d{2}):?(\d{2})Z?$/.exec(time);
+  return parts === null ? undefined : `${day}T${parts[1] ?? ''}:${parts[2] ?? ''}Z`;
+}
+
+interface Sorted {
+  readonly entry?: CalendarEntry;
+  readonly leftOut?: string;
+}
+
+const sorted = (rows: readonly Sorted[]): CalendarEntries => ({
+  entries: rows.flatMap(({ entry }) => (entry === undefined ? [] : [entry])),
+  leftOut: rows.flatMap(({ leftOut }) => (leftOut === undefined ? [] : [leftOut])),
+});
+
+function diaryEntry(row: AnswerRow): Sorted {
+  const [what, day, time, cost, currency, about] = [0, 2, 3, 4, 5, 6].map((column) => text(row, column)) as [string, string, string, string, string, string];
+  if (what === 'load' && isDay(day)) {
+    const when = moment(day, time);
+    return when === undefined ? { leftOut: about } : { entry: { identity: `load ${day} ${time}`, title: `Load data: ${about.split(':')[0] ?? about}`, details: about, when } };
+  }
+  if (what !== 'renew' || !isDay(day)) return about === '' ? {} : { leftOut: about };
+  const licence = /^.*\)/.exec(about)?.[0] ?? about;
+  const price = cost === '' ? 'cost not written down' : `${cost} ${currency}`;
+  return { entry: { identity: `licence ${licence} ${day}`, title: `Licence ends: ${licence}`, details: price, when: day } };
+}
+
+/** Rows of LEDGER_DIARY: a load at its moment of UTC, the end of a licence as a whole day. */
+export const diaryEntries = (rows: readonly AnswerRow[]): CalendarEntries => sorted(rows.map(diaryEntry));
+
+const paragraphs = authorities.flatMap(({ pilot }) => pilot.flatMap((rule) => [rule.paragraph, ...(rule.kind === 'months' ? [rule.check.paragraph] : [])]));
+
+/** The same item may stand in the list of two authorities; the paragraph tells them apart, whatever else the rule says. */
+const paragraphIn = (rule: string): string => rule.split('; ').find((part) => paragraphs.includes(part)) ?? '';
+
+function lapse(identity: string, name: string, day: string, daysLeft: string, rule: string): Sorted {
+  if (name === '') return {};
+  if (!isDay(day)) return { leftOut: `${name}: no last good day` };
+  if (Number(daysLeft) < 0) return { leftOut: `${name}: lapsed on ${day}` };
+  return { entry: { identity, title: `Last good day: ${name}`, details: rule, when: day } };
+}
+
+/** Rows of PILOT_STATUS: the last good day of each item as a whole day. */
+export const pilotEntries = (rows: readonly AnswerRow[]): CalendarEntries =>
+  sorted(rows.map((row) => lapse(`pilot ${text(row, 0)} ${paragraphIn(text(row, 6))}`, text(row, 0), text(row, 4), text(row, 5), text(row, 6))));
+
+/** Rows of AIRCRAFT_STATUS beside the aircraft and the item of each. Hours have no day and are left out. */
+export const aircraftEntries = (rows: readonly AnswerRow[], items: readonly { readonly aircraft: string; readonly item: string }[]): CalendarEntries =>
+  sorted(
+    rows.map((row, index) => {
+      const { aircraft, item } = items[index] ?? { aircraft: '', item: '' };
+      const name = `${aircraft} ${item}`.trim();
+      return text(row, 0) === '' ? {} : lapse(`aircraft ${name}`, name, text(row, 1), text(row, 2), text(row, 4));
+    }),
+  );
+
+export const together = (...all: readonly CalendarEntries[]): CalendarEntries => ({ entries: all.flatMap(({ entries }) => entries), leftOut: all.flatMap(({ leftOut }) => leftOut) });
