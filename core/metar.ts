@@ -34,10 +34,10 @@ const groups: readonly { readonly looks: RegExp; readonly written: RegExp; reado
   { looks: /^(A|Q)(NH)?[\d.]/, written: /^(Q(0[89]\d\d|10\d\d)|A(2[5-9]|3[0-2])\d\d)$/, once: false },
 ];
 
-function bodyOf(plain: string): string[] {
-  const words = plain.split(' ');
-  const end = words.findIndex((word) => endOfBody.test(word));
-  return end < 0 ? words : words.slice(0, end);
+/** The groups of the observation, and those of the remarks. */
+function partsOf(words: readonly string[]): { readonly body: readonly string[]; readonly remarks: readonly string[] } {
+  const [end, remarks] = [words.findIndex((word) => endOfBody.test(word)), words.indexOf('RMK')];
+  return { body: end < 0 ? words : words.slice(0, end), remarks: remarks < 0 ? [] : words.slice(remarks + 1) };
 }
 
 function checkBody(text: string, body: readonly string[]): void {
@@ -69,6 +69,13 @@ function tenths(body: number | undefined, remark: number | undefined): number | 
   return body !== undefined && remark !== undefined && Math.abs(body - remark) <= sameDegrees ? remark : body;
 }
 
+/** The group of tenths, such as T00781018: a 1 is a minus. @source fmh-1, chapter 12, hourly temperature and dew point. */
+function tenthsGroup(remarks: readonly string[]): readonly [temperature: number | undefined, dewPoint: number | undefined] {
+  const digits = remarks.map((word) => /^T([01])(\d{3})(?:([01])(\d{3}))?$/.exec(word)).find((match) => match !== null);
+  const value = (sign = '', tens = ''): number | undefined => (tens === '' ? undefined : (Number(tens) / 10) * (sign === '1' ? -1 : 1));
+  return [value(digits?.[1], digits?.[2]), value(digits?.[3], digits?.[4])];
+}
+
 /** A temperature without a dew point, which the parser passes over. */
 function loneTemperature(body: readonly string[]): number | undefined {
   const digits = body.map((word) => /^(M?)(\d\d)\/(\/\/|XX)?$/.exec(word)).find((match) => match !== null);
@@ -78,11 +85,11 @@ function loneTemperature(body: readonly string[]): number | undefined {
 /** Adding 0 turns the M00 that is just below zero, a negative zero to the parser, into 0. */
 const plainZero = (value: number | undefined): number | undefined => (value === undefined ? undefined : value + 0);
 
-function temperaturesOf({ temperature, dewPoint, remarks }: IMetar, body: readonly string[]): Pick<Metar, 'temperatureCelsius' | 'dewPointCelsius'> {
-  const precise = remarks.find((remark): remark is Extract<typeof remark, { type: 'HourlyTemperatureDewPoint' }> => String(remark.type) === 'HourlyTemperatureDewPoint');
+function temperaturesOf({ temperature, dewPoint }: IMetar, body: readonly string[], remarks: readonly string[]): Pick<Metar, 'temperatureCelsius' | 'dewPointCelsius'> {
+  const [preciseTemperature, preciseDewPoint] = tenthsGroup(remarks);
   return {
-    temperatureCelsius: plainZero(tenths(temperature ?? loneTemperature(body), precise?.temperature)),
-    dewPointCelsius: plainZero(tenths(dewPoint, precise?.dewPoint)),
+    temperatureCelsius: plainZero(tenths(temperature ?? loneTemperature(body), preciseTemperature)),
+    dewPointCelsius: plainZero(tenths(dewPoint, preciseDewPoint)),
   };
 }
 
@@ -104,11 +111,11 @@ function altimeterOf({ altimeter }: IMetar): number | undefined {
 /** Reads one report; throws where it is none, or where a group of wind, temperature or pressure cannot be read. */
 export function readMetar(text: string): Metar {
   const plain = text.trim().toUpperCase().replace(/\s+/g, ' ').replace(/ ?=$/, '');
-  const body = bodyOf(plain);
+  const { body, remarks } = partsOf(plain.split(' '));
   checkBody(text, body);
-  const report = parsed(text, plain);
+  const report = parsed(text, body.join(' '));
   const { station, day = 0, hour = 0, minute = 0 } = report;
-  const temperatures = temperaturesOf(report, body);
+  const temperatures = temperaturesOf(report, body, remarks);
   const { temperatureCelsius, dewPointCelsius } = temperatures;
   if (temperatureCelsius !== undefined && dewPointCelsius !== undefined && dewPointCelsius > temperatureCelsius) throw unreadable(text, 'dew-point');
   return { station, day, hour, minute, ...windOf(report), ...temperatures, altimeterHectopascals: altimeterOf(report) };
