@@ -25,11 +25,11 @@ export const nothingDone = (): Record<LogColumn, number> => ({
 export const logHeadings: Readonly<Record<LogColumn | 'date' | 'aircraft', readonly string[]>> = {
   date: ['date', 'flight date', 'day'],
   aircraft: ['aircraft', 'registration', 'aircraft registration', 'reg', 'tail number', 'ident'],
-  dayLandings: ['day landings', 'landings by day', 'landings day', 'landings (day)', 'landings'],
-  dayFullStops: ['day full stop', 'day full stops', 'full stop by day', 'full stop day', 'day landings to a full stop', 'full stop landings', 'full stop'],
+  dayLandings: ['day landings', 'landings by day', 'landings day', 'landings (day)'],
+  dayFullStops: ['day full stop', 'day full stops', 'full stop by day', 'full stop day', 'day landings to a full stop'],
   nightLandings: ['night landings', 'landings by night', 'landings at night', 'landings night', 'landings (night)'],
   nightFullStops: ['night full stop', 'night full stops', 'full stop by night', 'full stop at night', 'full stop night', 'night landings to a full stop'],
-  dayTakeoffs: ['day take offs', 'day takeoffs', 'take offs by day', 'takeoffs day', 'take offs', 'takeoffs'],
+  dayTakeoffs: ['day take offs', 'day takeoffs', 'take offs by day', 'takeoffs day'],
   nightTakeoffs: ['night take offs', 'night takeoffs', 'take offs by night', 'take offs at night', 'takeoffs night'],
   approaches: ['approaches', 'instrument approaches', 'approach'],
   holds: ['holds', 'holding', 'hold'],
@@ -38,6 +38,13 @@ export const logHeadings: Readonly<Record<LogColumn | 'date' | 'aircraft', reado
   commandHours: ['hours in command', 'in command', 'command', 'pilot in command', 'pic', 'hours pic'],
   trainingHours: ['hours with instructor', 'with instructor', 'instruction', 'dual', 'dual received'],
 };
+
+/** Headings that mean the day where a log has no column for the night; beside one they could be the sum of both. */
+export const undividedHeadings: readonly { readonly day: LogColumn; readonly night: LogColumn; readonly words: readonly string[] }[] = [
+  { day: 'dayLandings', night: 'nightLandings', words: ['landings'] },
+  { day: 'dayFullStops', night: 'nightFullStops', words: ['full stop', 'full stops', 'full stop landings', 'landings to a full stop'] },
+  { day: 'dayTakeoffs', night: 'nightTakeoffs', words: ['take offs', 'takeoffs'] },
+];
 
 export interface Flight {
   readonly day: number;

@@ -1,6 +1,6 @@
 // Reader of a pilot's log: a header row in any order of columns, then one row a flight. Read once, fast enough for 20,000 flights.
 import { dayNumber } from '../../core/civilDate';
-import { logHeadings, nothingDone, type Flight, type FlightLog, type LogColumn } from '../../core/flightLog';
+import { logHeadings, nothingDone, undividedHeadings, type Flight, type FlightLog, type LogColumn } from '../../core/flightLog';
 import type { Named } from '../../core/named';
 import { ArgumentError } from './argumentError';
 import { inWords, isBlank, isRange, type CellValue, type RangeValue } from './cellValues';
@@ -18,6 +18,18 @@ const timed: ReadonlySet<LogColumn> = new Set(['hours', 'commandHours', 'trainin
 const duration = durationMinutes({ help: '', maximum: most * 60 });
 
 type Places = ReadonlyMap<LogColumn | 'date' | 'aircraft', number>;
+
+/** A bare "landings" is the day's only where no column of the night stands beside it. */
+function placesOf(header: readonly CellValue[]): Places {
+  const places = new Map(columnPlaces(header, logHeadings, ['date', 'aircraft'], mustBe));
+  for (const { day, night, words } of undividedHeadings) {
+    const at = header.findIndex((cell) => typeof cell === 'string' && words.includes(plainWords(cell)));
+    if (at < 0 || places.has(day)) continue;
+    if (places.has(night)) throw new ArgumentError(`${mustBe} ("${logHeadings[day][0] ?? day}" beside "${logHeadings[night][0] ?? night}")`, `${inWords(header[at])}, which could be both together`, 1, at + 1);
+    places.set(day, at);
+  }
+  return places;
+}
 
 /** A count or hours; a tick box or "yes" is one. */
 function amount(cell: CellValue, column: LogColumn, dates: DateHost): number | undefined {
@@ -69,7 +81,7 @@ function aircraftReader(): (cell: CellValue) => Named {
 export function flightLog(help: string): Parameter<FlightLog> & { readonly shape: 'table' } {
   const read = (raw: CellValue, dates: DateHost): FlightLog => {
     const range: RangeValue = isRange(raw) ? (raw as RangeValue) : [[raw]];
-    const places: Places = columnPlaces(range[0] ?? [], logHeadings, ['date', 'aircraft'], mustBe);
+    const places = placesOf(range[0] ?? []);
     const columns = [...places].filter((entry): entry is [LogColumn, number] => entry[0] !== 'date' && entry[0] !== 'aircraft');
     const used = [...places.values()];
     const flights: Flight[] = [];

@@ -57,7 +57,8 @@ describe('the log', () => {
     ['a bad date', [['date', 'aircraft', 'day landings'], ['2026-11-01', 'North', 1], ['2026-02-30', 'North', 1]], 'log must be a log of flights under one header row (a date in each row); got "2026-02-30" (row 3, column 1 of log).'],
     ['a bad count', [['date', 'aircraft', 'day landings'], ['2026-11-01', 'North', 'few']], 'log must be a log of flights under one header row (0 to 1,000 under "day landings"); got "few" (row 2, column 3 of log).'],
     ['no aircraft', [['date', 'day landings'], ['2026-11-01', 1]], 'log must be a log of flights under one header row (with a column "aircraft"); got the headings "date", "day landings" (row 1 of log).'],
-    ['a heading twice', [['date', 'aircraft', 'landings', 'day landings'], ['2026-11-01', 'North', 1, 1]], 'log must be a log of flights under one header row (one column of "day landings"); got a second one, "day landings" (row 1, column 4 of log).'],
+    ['landings of day and night together', [['date', 'aircraft', 'landings', 'night landings'], ['2026-11-01', 'North', 3, 1]], 'log must be a log of flights under one header row ("day landings" beside "night landings"); got "landings", which could be both together (row 1, column 3 of log).'],
+    ['a heading twice', [['date', 'aircraft', 'landings day', 'day landings'], ['2026-11-01', 'North', 1, 1]], 'log must be a log of flights under one header row (one column of "day landings"); got a second one, "day landings" (row 1, column 4 of log).'],
     ['full stops that are no landings', [['date', 'aircraft', 'day landings', 'day full stop'], ['2026-11-01', 'North', 1, 2]], 'log must be a log of flights under one header row (no more landings to a full stop than landings); got 2 of 1 (row 2, column 4 of log).'],
   ])('says where it has %s', (_, log, sentence) => {
     expect(sentenceOf('PILOT_STATUS', log, fleet, [['', '']], '2026-11-25')).toBe(`PILOT_STATUS: ${sentence}`);
