@@ -132,12 +132,17 @@ function loadingCase(values: SharedValues, limits: Limits, lateralArms: readonly
 /** Four digits, more for large whole numbers. */
 const shown = (value: number): string => limitInWords(Math.abs(value) >= 1000 ? Math.round(value) : Number(value.toPrecision(4)));
 
-const spareInWords = (margin: number | undefined, side: string): string => `${side} ${margin === undefined ? 'none' : shown(margin)}`;
+/** Three digits, rounded down, so that no margin is made to look wider than it is. */
+function spare(margin: number): string {
+  const step = 10 ** Math.min(0, Math.floor(Math.log10(Math.max(margin, 1e-3))) - 2);
+  return limitInWords(Number((Math.floor(margin / step + 1e-6) * step).toFixed(5)));
+}
+const spareInWords = (margin: number | undefined, side: string): string => `${side} ${margin === undefined ? 'none' : spare(margin)}`;
 
 /** Why a point is OK or not, in plain numbers. */
 function pointReason({ inside, limit, weight, forwardMargin, aftMargin, weightMargin }: LoadingPoint): string {
   if (limit !== undefined && weight > limit) return `${shown(weight - limit)} above the most allowed, ${shown(limit)}`;
-  if (inside) return `to spare: ${spareInWords(forwardMargin, 'forward')}, ${spareInWords(aftMargin, 'aft')}, weight ${shown(weightMargin ?? 0)}`;
+  if (inside) return `to spare: ${spareInWords(forwardMargin, 'forward')}, ${spareInWords(aftMargin, 'aft')}, weight ${spare(weightMargin ?? 0)}`;
   if ((forwardMargin ?? 0) < 0) return `${shown(-(forwardMargin ?? 0))} ahead of the forward limit`;
   if ((aftMargin ?? 0) < 0) return `${shown(-(aftMargin ?? 0))} behind the aft limit`;
   return (weightMargin ?? 0) < 0 ? `${shown(-(weightMargin ?? 0))} above the envelope` : 'outside the envelope';
@@ -213,11 +218,11 @@ export const LOADING_BRIEF = laying({
       arguments: exampleGiven,
       formula: '=LOADING_BRIEF(B2:B5, C2:C5, D2:D5, B8:E8, B11:D12, 6, 2, 18, G2:H6)',
       gives: [
-        ['zero fuel', 'OK', 1340, 44.179, 6.179, 5.821, 360, 'to spare: forward 6.179, aft 5.821, weight 360'],
-        ['take-off', 'OK', 1508, 44.605, 5.885, 5.395, 192, 'to spare: forward 5.885, aft 5.395, weight 192'],
-        ['landing', 'OK', 1400, 44.343, 6.343, 5.657, 300, 'to spare: forward 6.343, aft 5.657, weight 300'],
-        ['on the way', 'OK', 1508, 44.605, 5.885, 5.395, 192, 'worst of the burn, to spare: forward 5.885, aft 5.395, weight 192'],
-        ['reserve', 'OK', 1400, 44.343, 6.343, 5.657, 300, 'worst beyond landing, to spare: forward 6.343, aft 5.657, weight 300'],
+        ['zero fuel', 'OK', 1340, 44.179, 6.179, 5.821, 360, 'to spare: forward 6.17, aft 5.82, weight 360'],
+        ['take-off', 'OK', 1508, 44.605, 5.885, 5.395, 192, 'to spare: forward 5.88, aft 5.39, weight 192'],
+        ['landing', 'OK', 1400, 44.343, 6.343, 5.657, 300, 'to spare: forward 6.34, aft 5.65, weight 300'],
+        ['on the way', 'OK', 1508, 44.605, 5.885, 5.395, 192, 'worst of the burn, to spare: forward 5.88, aft 5.39, weight 192'],
+        ['reserve', 'OK', 1400, 44.343, 6.343, 5.657, 300, 'worst beyond landing, to spare: forward 6.34, aft 5.65, weight 300'],
         ['to change', '', '', '', '', '', '', 'nothing to change'],
       ],
       tolerance: 0.001,

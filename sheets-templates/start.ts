@@ -18,9 +18,9 @@ const links: TemplateCell[] = linked.flatMap(([key, what], index) => line(firstL
 const legendRow = firstLink + linked.length + 2;
 
 const steps: readonly string[] = [
-  'Type the day of judgement below (or =TODAY()).',
-  'Copy your own aircraft into Manual tables: its list row, its take-off, landing and climb tables, from the approved manual.',
-  'Fill the stations and the fuel on Weight and balance.',
+  'Type today above (or =TODAY()), and choose the aircraft.',
+  'Type your own aircraft into Manual tables from its approved manual, and its stations into Weight and balance.',
+  'Fill the loads and the fuel on Weight and balance.',
   'Fill the Trip sheet, read its verdict and every reason, and decide.',
 ];
 
@@ -46,7 +46,7 @@ export const startSheet: SheetTemplate = {
     cell(1, 1, 'Rampwright', 'title'),
     cell(2, 1, 'The arithmetic of getting a light aircraft ready to fly, in your own spreadsheet.', 'subtitle'),
     cell(3, 1, caution, 'caution'),
-    cell(5, 1, 'The day of judgement', 'heading'),
+    cell(5, 1, 'Today, and the aircraft', 'heading'),
     cell(5, 2, undefined, 'heading'),
     ...line(6, 1, [{ date: '2026-11-25' }, 'input', { format: 'date', note: 'The one clock of the workbook, named as_of. Type a date, or =TODAY(). Never NOW().' }], ['as_of: validity and currency are judged on this day.', 'text']),
     ...line(7, 1, ['Quillon Four', 'inputText', { note: 'Named aircraft_in_use. Must be one of the aircraft in Manual tables.' }], ['aircraft_in_use: the aircraft that Weight and balance and the Trip sheet compute.', 'text']),

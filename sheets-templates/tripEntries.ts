@@ -95,7 +95,7 @@ const [onBoard, taxi] = [on(sheetNames.balance, balanceCells.fuelOnBoard), on(sh
 
 const fuelCells: TemplateCell[] = [
   ...line(39, 1, ...wide('4  En route and fuel')),
-  ...computed(rows.timeEnRoute, 'time en route', `=IFERROR(IF(AND(ISNUMBER(F22),B${rows.cruiseSpeed}>0),F22/B${rows.cruiseSpeed}*60,""),"")`, 'minutes', 'whole', 'Distance of the leg / cruise groundspeed, without climb and approach.'),
+  ...computed(rows.timeEnRoute, 'time en route', `=IFERROR(IF(AND(ISNUMBER(F${rows.leg}),B${rows.cruiseSpeed}>0),F${rows.leg}/B${rows.cruiseSpeed}*60,""),"")`, 'minutes', 'whole', 'Distance of the leg / cruise groundspeed, without climb and approach.'),
   ...computed(rows.tripFuel, 'trip fuel', `=IF(AND(ISNUMBER(${time}),ISNUMBER(${flow})),${flow}*${time}/60,"")`, 'fuel unit', 'one', 'Time en route x fuel flow.'),
   ...computed(rows.fuelLeft, 'fuel left at landing', `=IFERROR(IF(AND(ISNUMBER(${onBoard}),ISNUMBER(${taxi}),ISNUMBER(${fuel})),(${onBoard}-${taxi}-${fuel})/${flow}*60,""),"")`, 'minutes', 'whole', 'On board less taxi less trip fuel, at the fuel flow.'),
 ];
@@ -119,6 +119,7 @@ const descentAndHold: TemplateCell[] = [
 ];
 
 export const usableFuel = ofAircraft('usable fuel');
+export const crosswindShown = ofAircraft('crosswind shown, kt');
 
 export const leftHalf: TemplateCell[] = [
   ...tripCells,

@@ -2,7 +2,7 @@
 import { area, cell, line, on, verdictOf, worstOf, type Content, type Field } from './build';
 import { balanceCells, cardCells, sheetNames } from './places';
 import { formulaCall, type TemplateCell } from './template';
-import { fieldEntries, singleEntries, usableFuel } from './tripEntries';
+import { crosswindShown, fieldEntries, singleEntries, usableFuel } from './tripEntries';
 import { blockRows, entryRows as rows, type Block } from './tripRows';
 
 const balance = (place: string): string => on(sheetNames.balance, place);
@@ -64,6 +64,12 @@ const brief = (label: string, block: Block, item: string, value: string, unit: s
   `=IFERROR(${ofBrief(block, item, unit)},${notComputed})`,
 ];
 
+const crosswind = ({ first, last }: Block): string => `ABS(INDEX(G${first}:G${last},MATCH("crosswind",F${first}:F${last},0)))`;
+const [crossTakeoff, crossLanding] = [crosswind(blockRows.takeoffBrief), crosswind(blockRows.landingBrief)];
+/** The crosswind shown in the manual is no limit, so beyond it the word is CHECK. */
+const crosswindVerdict = `=IFERROR(IF(AND(ISNUMBER(${crosswindShown}),ISNUMBER(${crossTakeoff}),ISNUMBER(${crossLanding})),IF(MAX(${crossTakeoff},${crossLanding})>${crosswindShown},"CHECK","OK"),"UNKNOWN"),"UNKNOWN")`;
+const crosswindReason = `=IFERROR(IF(ISNUMBER(${crosswindShown}),ROUND(${crossTakeoff},0)&" kt on departure, "&ROUND(${crossLanding},0)&" at the destination; shown in the manual "&${crosswindShown},"the aircraft list has no crosswind"),${notComputed})`;
+
 const ofCard = (label: string, { verdict, reason }: { readonly verdict: string; readonly reason: string }): readonly [string, string, string] => [
   label,
   verdictOf(on(sheetNames.card, verdict)),
@@ -80,6 +86,7 @@ const items: readonly (readonly [item: string, verdict: string, reason: string])
   ['Loading, entries', worstOf(entryVerdicts, `COUNTA(${balance(balanceCells.entryNames)})-COUNTIF(${balance(balanceCells.entryNames)},"")`), entriesReason],
   brief('Take-off runway', blockRows.takeoffBrief, 'F', 'G', 'H'),
   brief('Landing runway', blockRows.landingBrief, 'F', 'G', 'H'),
+  ['Crosswind', crosswindVerdict, crosswindReason],
   brief('Climb', blockRows.climbBrief, 'A', 'B', 'C'),
   ['Fuel', fuelVerdict, fuelReason],
   ofCard('Descent', cardCells.crossings),
@@ -97,8 +104,8 @@ const allReasons = `=IF(B3="OK","Every item below is OK.",TEXTJOIN("; ",TRUE,${i
   .join(',')}))`;
 
 const leg: TemplateCell[] = [
-  ...line(21, 6, ['leg, NM', 'columnHead'], ['true course', 'columnHead'], ['at the end', 'columnHead']),
-  ...line(22, 6, [`=${formulaCall('COURSE_LEG', `B${rows.latitude}`, `B${rows.longitude}`, `C${rows.latitude}`, `C${rows.longitude}`)}`, 'computed', { format: 'one', note: 'COURSE_LEG: geodesic on the WGS84 ellipsoid.' }], [undefined, 'computed', { format: 'degrees' }], [undefined, 'computed', { format: 'degrees' }]),
+  ...line(rows.leg - 1, 6, ['leg, NM', 'columnHead'], ['true course', 'columnHead'], ['at the end', 'columnHead']),
+  ...line(rows.leg, 6, [`=${formulaCall('COURSE_LEG', `B${rows.latitude}`, `B${rows.longitude}`, `C${rows.latitude}`, `C${rows.longitude}`)}`, 'computed', { format: 'one', note: 'COURSE_LEG: geodesic on the WGS84 ellipsoid.' }], [undefined, 'computed', { format: 'degrees' }], [undefined, 'computed', { format: 'degrees' }]),
 ];
 
 const databaseValues: readonly (readonly Content[])[] = [

@@ -6,12 +6,13 @@ export const entryRows = {
   gradient: 30, climbSpeed: 31,
   cruiseSpeed: 40, fuelFlow: 41, reserve: 42, timeEnRoute: 43, tripFuel: 44, fuelLeft: 45,
   startDown: 55, startDecided: 56, holdInbound: 57, holdEntry: 58, holdOutbound: 59, holdOutboundTime: 60, holdLimit: 61,
+  leg: 70,
   landingsRecent: 77, medical: 78,
 } as const;
 
 /** Blocks of rows: corrections typed, spills of the briefs, the judged items, the databases. */
 export const blockRows = {
-  judged: { first: 6, last: 20 },
+  judged: { first: 6, last: 21 },
   takeoffCorrections: { first: 25, last: 28 },
   landingCorrections: { first: 49, last: 52 },
   climbBrief: { first: 32, last: 37 },

@@ -25,11 +25,15 @@ const validations: readonly Validation[] = [
   numbers(rows.factor, 1, 5, 'The factored distance is the corrected distance times this.'),
   single(rows.gradient, 0, 3000, 'Climb gradient in feet a nautical mile.'),
   single(rows.fuelFlow, 0, 1000, 'Fuel flow an hour, in the fuel unit of the aircraft list.'),
+  ...[blockRows.takeoffCorrections, blockRows.landingCorrections].map(({ first, last }): Validation => ({ kind: 'number', range: area(first, 2, last, 2), minimum: -1000, maximum: 1000, help: 'Percent of the distance for each so much. Name a row headwind or tailwind (or "headwind 50 %" and "tailwind 150 %", the careful credit) and leave its amount blank: it is filled from the wind.' })),
   { kind: 'list', range: area(blockRows.databases.first, 2, blockRows.databases.last, 2), choices: ['28-day', '56-day', '14-day'], help: 'How often the database is renewed.' },
 ];
 
 const { judged } = blockRows;
 const reasonMerges = Array.from({ length: judged.last - judged.first + 1 }, (_, index) => `H${judged.first + index}:I${judged.first + index}`);
+
+/** Room for two lines of reason. */
+const reasonHeights = Object.fromEntries(Array.from({ length: judged.last - judged.first + 1 }, (_, index) => [judged.first + index, 30]));
 
 export const tripSheet: SheetTemplate = {
   key: 'trip',
@@ -37,8 +41,8 @@ export const tripSheet: SheetTemplate = {
   version: 1,
   rows: 80,
   columns: 9,
-  columnWidths: [166, 92, 92, 92, 12, 146, 92, 108, 190],
-  rowHeights: { 1: 32, 3: 66 },
+  columnWidths: [166, 92, 92, 92, 12, 146, 92, 108, 306],
+  rowHeights: { 1: 32, 3: 66, ...reasonHeights },
   frozenRows: 3,
   cells: [
     cell(1, 1, 'Trip sheet', 'title'),
