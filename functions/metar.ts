@@ -28,10 +28,10 @@ export const METAR_READ = mapping({
     'Where the remarks hold the temperature in tenths (T00781018) these are given. Metres per second become knots, inches of mercury hectopascals. What is missing stays blank; a group of wind, temperature or pressure that cannot be read is an error, never passed over. Remarks and trend forecasts are not otherwise read.',
   examples: [
     {
-      arguments: ['KOKC 311156Z 12015G22KT 10SM SCT350 OVC420 08/M02 A2999 RMK A02 SLP136 T00781018 P0012'],
-      gives: [['KOKC', '311156Z', 120, 15, 22, 7.8, -1.8, 1015.6]],
+      arguments: ['ABCD 311156Z 12015G22KT 10SM SCT350 OVC420 08/M02 A2999 RMK A02 SLP136 T00781018 P0012'],
+      gives: [['ABCD', '311156Z', 120, 15, 22, 7.8, -1.8, 1015.6]],
       tolerance: 0.05,
-      source: 'University course page on METAR: wind 120 at 15 gusting 22, 7.8 and -1.8 degrees, 29.99 inHg, which is 1,015.6 hPa',
+      source: 'Report of a university course page on METAR, its station changed: wind 120 at 15 gusting 22, 7.8 and -1.8 degrees, 29.99 inHg, which is 1,015.6 hPa',
     },
     { arguments: ['ABCD 011955Z VRB02KT CAVOK 12/05 Q1013'], gives: [['ABCD', '011955Z', '', 2, '', 12, 5, 1013]], source: 'Invented report, read by hand' },
   ],

@@ -54,15 +54,15 @@ function validationsOf({ papers, items, flights }: CurrencyPlaces, tinted: numbe
 /** The sheet with room for so many rows; longer ones serve the tests of scale. */
 export function currencyLogWith(room: CurrencyRoom): SheetTemplate {
   const places = placesFor(room);
-  const { papers, pilot, items, flights } = places;
+  const { pilot, items, flights } = places;
   return {
     key: 'currency',
     name: sheetNames.currency,
     version: 1,
     rows: flights.last,
     columns: 18,
-    columnWidths: [162, 74, 50, 70, 74, 52, 66, 42, 10, 74, 74, 38, 46, 94, 110, 100, 100, 100],
-    rowHeights: { 1: 32, 3: 36, 4: 36, [papers.head]: 34, [pilot.head]: 34, [items.head]: 34, [flights.head]: 44 },
+    columnWidths: [154, 74, 54, 74, 74, 64, 64, 44, 10, 74, 74, 44, 44, 100, 100, 100, 100, 100],
+    rowHeights: { 1: 32, 3: 36, 4: 36, [items.head]: 34, [flights.head]: 34 },
     frozenRows: 0,
     cells: [
       ...summaryCells(places),

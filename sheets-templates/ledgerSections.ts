@@ -71,8 +71,8 @@ export function fleetCells(places: LedgerPlaces): TemplateCell[] {
 
 export function licenceCells({ licences }: LedgerPlaces): TemplateCell[] {
   return [
-    ...listHeading(licences.head - 2, 1, 7, '4  Licences and what they cost', 'A licence covers a database in one aircraft, or in "all". Shared by: equal, hours, share.'),
-    ...listHeads(licences.head, 1, ['aircraft', 'database', 'licence end', 'every, months', 'cost', 'currency', 'shared by']),
+    ...listHeading(licences.head - 2, 1, 7, '4  Licences and what they cost', 'For one aircraft or "all"; renewed every so many months; shared by: equal, hours, share.'),
+    ...listHeads(licences.head, 1, ['aircraft', 'database', 'licence end', 'months', 'cost', 'currency', 'shared by']),
     ...entryList(licences, 1, [typedText, typedText, typedDate, typedNumber('whole'), typedNumber('two'), typedText, typedText], demoLicences),
   ];
 }
@@ -103,7 +103,7 @@ export function diaryCells(places: LedgerPlaces): TemplateCell[] {
   ];
   return [
     ...listHeading(diary.head - 2, 1, 13, '8  Diary of the next 12 months: visits with what changes on each, and renewals', 'Load before the first flight after the moment shown, not before it, unless the box holds two cycles and changes over by itself.'),
-    ...listHeads(diary.head, 1, ['do', 'in force from, sheet time', 'date', 'at, UTC', 'cost', 'currency', 'what']),
+    ...listHeads(diary.head, 1, ['do', 'from, sheet time', 'date', 'at, UTC', 'cost', 'currency', 'what']),
     ...spillList(diary, 1, looks, call),
   ];
 }

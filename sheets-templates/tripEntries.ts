@@ -14,16 +14,25 @@ interface FieldEntry {
   readonly format: FormatName;
 }
 
+/** A value of the METAR below, until the pilot types over it. */
+const reported = (column: string, rounded = true): readonly [Content, Content] => {
+  const of = (row: number): string => `=IF(ISNUMBER(${column}${row}),${rounded ? `ROUND(${column}${row},0)` : `${column}${row}`},"")`;
+  return [of(blockRows.reportValues.first), of(blockRows.reportValues.last)];
+};
+
+/** The wind of a report is true, the runway magnetic: magnetic = true less easterly variation. */
+const reportedWind = (row: number, column: string): string => `=IF(AND(ISNUMBER(C${row}),ISNUMBER(${column}${rows.variation})),ROUND(MOD(C${row}-${column}${rows.variation}+360,360),0),"")`;
+
 /** Entries for both fields; each must hold a number. */
 export const fieldEntries: readonly FieldEntry[] = [
   { row: rows.latitude, label: 'latitude, south negative', values: [-30.25, -31.4], unit: 'degrees', format: 'two' },
   { row: rows.longitude, label: 'longitude, west negative', values: [-15.5, -13.9], unit: 'degrees', format: 'two' },
   { row: rows.elevation, label: 'elevation', values: [420, 1310], unit: 'ft', format: 'whole' },
-  { row: rows.altimeter, label: 'altimeter setting', values: [1009, 1007], unit: 'hPa or inHg', format: 'general' },
-  { row: rows.temperature, label: 'temperature', values: [18, 21], unit: 'degrees C', format: 'general' },
-  { row: rows.windFrom, label: 'wind from', values: [240, 110], unit: 'deg, as runway', format: 'degrees' },
-  { row: rows.wind, label: 'wind', values: [12, 8], unit: 'kt', format: 'whole' },
-  { row: rows.runway, label: 'runway direction', values: [210, 80], unit: 'deg, as wind', format: 'degrees' },
+  { row: rows.altimeter, label: 'altimeter setting', values: reported('H', false), unit: 'hPa or inHg', format: 'general' },
+  { row: rows.temperature, label: 'temperature', values: reported('F', false), unit: 'degrees C', format: 'general' },
+  { row: rows.windFrom, label: 'wind from', values: [reportedWind(blockRows.reportValues.first, 'B'), reportedWind(blockRows.reportValues.last, 'C')], unit: 'deg magnetic', format: 'degrees' },
+  { row: rows.wind, label: 'wind', values: reported('D'), unit: 'kt', format: 'whole' },
+  { row: rows.runway, label: 'runway direction', values: [210, 80], unit: 'deg magnetic', format: 'degrees' },
   { row: rows.available, label: 'distance available', values: [3400, 3600], unit: 'as manual', format: 'whole' },
   { row: rows.factor, label: 'safety factor', values: [1.5, 1.67], unit: 'times', format: 'two' },
 ];
@@ -68,6 +77,9 @@ const corrections = (row: number, values: readonly (readonly Content[])[], title
   ...inputRows(row, 1, values, () => 'one'),
 ];
 
+const noteOf = (content: Content): { readonly note?: string } =>
+  typeof content === 'string' && content.startsWith('=') ? { note: 'Read from the METAR at the foot of the sheet. Type over it where there is none, or a later word.' } : {};
+
 const tripCells: TemplateCell[] = [
   ...line(5, 1, ...wide('1  Trip')),
   ...line(rows.aircraft, 1, ['aircraft', 'label'], ['=aircraft_in_use', 'computedText', { note: 'Chosen on the Start sheet.' }]),
@@ -76,7 +88,10 @@ const tripCells: TemplateCell[] = [
   ...entry(rows.lastDay, 'last day', { date: '2026-11-29' }, 'date', { format: 'date' }),
   ...line(10, 1, ['2  Fields and weather', 'heading'], ['departure', 'columnHead'], ['destination', 'columnHead'], ['unit', 'columnHead']),
   ...line(rows.field, 1, ['field', 'label'], ['Marrowfield', 'inputText'], ['Tansy Ridge', 'inputText'], ['invented', 'unit']),
-  ...fieldEntries.flatMap(({ row, label, values, unit, format }) => line(row, 1, [label, 'label'], [values[0], 'input', { format }], [values[1], 'input', { format }], [unit, 'unit'])),
+  ...fieldEntries.flatMap(({ row, label, values, unit, format }) => line(row, 1, [label, 'label'], [values[0], 'input', { format, ...noteOf(values[0]) }], [values[1], 'input', { format }], [unit, 'unit'])),
+  ...line(rows.variation, 1, ['variation, east positive', 'label'],
+    [`=${formulaCall('MAGNETIC_VARIATION', `B${rows.latitude}:C${rows.latitude}`, `B${rows.longitude}:C${rows.longitude}`, `B${rows.firstDay}`)}`, 'computed', { format: 'one', note: 'MAGNETIC_VARIATION: World Magnetic Model 2025, on the first day.' }],
+    [undefined, 'computed', { format: 'one' }], ['degrees', 'unit']),
 ];
 
 const climbCall = formulaCall(
@@ -118,6 +133,24 @@ const descentAndHold: TemplateCell[] = [
   ...fromCard(rows.holdLimit, 'hold, speed limit', ofHold('speed limit'), 'kt indicated', 'whole'),
 ];
 
+const reportHeads: readonly Field[] = ['station', 'day, time Z', 'from, true', 'wind, kt', 'gust', 'temperature', 'dew point', 'altimeter, hPa'].map((head) => [head, 'columnHead'] as const);
+
+/** Invented reports. */
+const reports: readonly string[] = ['METAR ZZXA 281350Z 22012KT 9999 FEW040 18/09 Q1009', 'METAR ZZXB 281350Z 09008KT CAVOK 21/12 Q1007'];
+
+const reportCells: TemplateCell[] = [
+  ...line(blockRows.reports.first - 2, 1, ['8  Weather reports, pasted', 'heading'], ...Array.from({ length: 8 }, (): Field => ['', 'heading'])),
+  cell(blockRows.reports.first - 1, 1, 'One METAR a cell. The wind of a report is true; the entries above turn it to magnetic. Invented reports.', 'subtitle'),
+  ...reports.flatMap((report, index) => [
+    cell(blockRows.reports.first + index, 1, report, 'inputText', { note: index === 0 ? 'Departure.' : 'Destination.' }),
+    ...line(blockRows.reportValues.first + index, 1,
+      [index === 0 ? `=${formulaCall('METAR_READ', `A${blockRows.reports.first}:A${blockRows.reports.last}`)}` : undefined, 'computedText', index === 0 ? { note: 'METAR_READ.' } : {}],
+      [undefined, 'computedText'], [undefined, 'computed', { format: 'degrees' }], [undefined, 'computed', { format: 'whole' }], [undefined, 'computed', { format: 'whole' }],
+      [undefined, 'computed', { format: 'general' }], [undefined, 'computed', { format: 'general' }], [undefined, 'computed', { format: 'general' }]),
+  ]),
+  ...line(blockRows.reportValues.first - 1, 1, ...reportHeads),
+];
+
 export const usableFuel = ofAircraft('usable fuel');
 export const crosswindShown = ofAircraft('crosswind shown, kt');
 
@@ -130,4 +163,5 @@ export const leftHalf: TemplateCell[] = [
   ...climbCells,
   ...fuelCells,
   ...descentAndHold,
+  ...reportCells,
 ];

@@ -55,8 +55,13 @@ const dataNames = `A${databases.first}:A${databases.last}`;
 const dataReason = `=IF(COUNTA(${dataNames})=0,"no database listed",COUNTIF(${dataSpill},"OK")&" of "&COUNTA(${dataNames})&" current from the first to the last day")`;
 
 const [firstDay, endDay] = [`B${rows.firstDay}`, `B${rows.lastDay}`];
-const datesVerdict = `=IF(AND(ISNUMBER(${firstDay}),ISNUMBER(${endDay}),ISNUMBER(as_of)),IF(${endDay}<${firstDay},"NO",IF(${firstDay}<as_of,"CHECK","OK")),"UNKNOWN")`;
-const datesReason = `=IF(AND(ISNUMBER(${firstDay}),ISNUMBER(${endDay}),ISNUMBER(as_of)),IF(${endDay}<${firstDay},"the last day is before the first",IF(${firstDay}<as_of,"the first day lies before as_of on Start","the trip lies ahead of as_of")),"a day is missing")`;
+/** A report of another day of the month than the first day of the trip. */
+const otherDay = ({ first, last }: Block): string => `OR(${[first, last].map((row) => `IF(B${row}="",FALSE,VALUE(LEFT(B${row},2))<>DAY(${firstDay}))`).join(',')})`;
+const oldReport = `IFERROR(${otherDay(blockRows.reportValues)},FALSE)`;
+const datesVerdict = `=IF(AND(ISNUMBER(${firstDay}),ISNUMBER(${endDay}),ISNUMBER(as_of)),IF(${endDay}<${firstDay},"NO",IF(OR(${firstDay}<as_of,${oldReport}),"CHECK","OK")),"UNKNOWN")`;
+const datesReason =
+  `=IF(AND(ISNUMBER(${firstDay}),ISNUMBER(${endDay}),ISNUMBER(as_of)),IF(${endDay}<${firstDay},"the last day is before the first",` +
+  `IF(${firstDay}<as_of,"the first day lies before as_of on Start",IF(${oldReport},"a weather report is of another day than the first","the trip lies ahead of as_of"))),"a day is missing")`;
 
 const brief = (label: string, block: Block, item: string, value: string, unit: string): readonly [string, string, string] => [
   label,

@@ -2,7 +2,7 @@
 
 export const entryRows = {
   aircraft: 6, pilot: 7, firstDay: 8, lastDay: 9,
-  field: 11, latitude: 12, longitude: 13, elevation: 14, altimeter: 15, temperature: 16, windFrom: 17, wind: 18, runway: 19, available: 20, factor: 21,
+  field: 11, latitude: 12, longitude: 13, elevation: 14, altimeter: 15, temperature: 16, windFrom: 17, wind: 18, runway: 19, available: 20, factor: 21, variation: 22,
   gradient: 30, climbSpeed: 31,
   cruiseSpeed: 40, fuelFlow: 41, reserve: 42, timeEnRoute: 43, tripFuel: 44, fuelLeft: 45,
   startDown: 55, startDecided: 56, holdInbound: 57, holdEntry: 58, holdOutbound: 59, holdOutboundTime: 60, holdLimit: 61,
@@ -21,6 +21,9 @@ export const blockRows = {
   landingBrief: { first: 48, last: 62 },
   landingLimits: { first: 64, last: 68 },
   databases: { first: 73, last: 76 },
+  /** The reports typed in, and what METAR_READ reads from them: departure, then destination. */
+  reports: { first: 82, last: 83 },
+  reportValues: { first: 86, last: 87 },
 } as const;
 
 export type Block = { readonly first: number; readonly last: number };

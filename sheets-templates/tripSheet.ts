@@ -39,9 +39,9 @@ export const tripSheet: SheetTemplate = {
   key: 'trip',
   name: sheetNames.trip,
   version: 1,
-  rows: 80,
+  rows: 88,
   columns: 9,
-  columnWidths: [166, 92, 92, 92, 12, 146, 92, 108, 306],
+  columnWidths: [166, 92, 92, 92, 34, 136, 92, 108, 300],
   rowHeights: { 1: 32, 3: 66, ...reasonHeights },
   frozenRows: 3,
   cells: [
@@ -52,7 +52,7 @@ export const tripSheet: SheetTemplate = {
     ...briefCells,
     ...judgedCells,
   ],
-  merges: ['B3:D3', 'F3:I3', ...reasonMerges],
+  merges: ['B3:D3', 'F3:I3', ...reasonMerges, ...[blockRows.reports.first, blockRows.reports.last].map((row) => `A${row}:I${row}`)],
   validations,
   verdictRanges: tripVerdictRanges,
   names: [

@@ -19,11 +19,15 @@ const trip = (change: Readonly<Record<string, TemplateValue>>): Entries => ({ 'T
 const balance = (change: Readonly<Record<string, TemplateValue>>): Entries => ({ 'Weight and balance': change });
 
 const cases: readonly Case[] = [
+  { what: 'a report with a stronger wind from the side', change: trip({ A82: 'METAR ZZXA 281350Z 24025KT 9999 FEW040 18/09 Q1009' }), back: trip({ A82: 'METAR ZZXA 281350Z 22012KT 9999 FEW040 18/09 Q1009' }), verdict: 'CHECK', items: ['Crosswind'] },
+  { what: 'a report of yesterday', change: trip({ A83: 'METAR ZZXB 271350Z 09008KT CAVOK 21/12 Q1007' }), back: trip({ A83: 'METAR ZZXB 281350Z 09008KT CAVOK 21/12 Q1007' }), verdict: 'CHECK', items: ['Dates'] },
+  { what: 'a report with a variable wind', change: trip({ A83: 'METAR ZZXB 281350Z VRB03KT CAVOK 21/12 Q1007' }), back: trip({ A83: 'METAR ZZXB 281350Z 09008KT CAVOK 21/12 Q1007' }), verdict: 'UNKNOWN', items: ['Entries', 'Landing runway'] },
+  { what: 'a report that cannot be read', change: trip({ A82: 'windy and warm' }), back: trip({ A82: 'METAR ZZXA 281350Z 22012KT 9999 FEW040 18/09 Q1009' }), verdict: 'UNKNOWN', items: ['Entries', 'Take-off runway'] },
   { what: 'a temperature beyond the tables', change: trip({ B16: 48 }), back: trip({ B16: 18 }), verdict: 'UNKNOWN', items: ['Take-off runway', 'Climb'] },
   { what: 'no temperature', change: trip({ B16: '' }), back: trip({ B16: 18 }), verdict: 'UNKNOWN', items: ['Entries', 'Take-off runway', 'Climb'] },
   { what: 'words for a temperature', change: trip({ C16: 'warm' }), back: trip({ C16: 21 }), verdict: 'UNKNOWN', items: ['Entries', 'Landing runway'] },
   { what: 'a short runway', change: trip({ B20: 2800 }), back: trip({ B20: 3400 }), verdict: 'NO', items: ['Take-off runway'] },
-  { what: 'a strong crosswind', change: trip({ B17: 300, B18: 20 }), back: trip({ B17: 240, B18: 12 }), verdict: 'CHECK', items: ['Crosswind'] },
+  { what: 'a strong crosswind', change: trip({ B17: 300, B18: 20 }), back: trip({ B17: 241, B18: 12 }), verdict: 'CHECK', items: ['Crosswind'] },
   { what: 'an altimeter setting in no unit', change: trip({ B15: 500 }), back: trip({ B15: 1009 }), verdict: 'UNKNOWN', items: ['Take-off runway', 'Climb', 'Crosswind'] },
   { what: 'no fuel flow', change: trip({ B41: '' }), back: trip({ B41: 10.5 }), verdict: 'UNKNOWN', items: ['Entries', 'Fuel', 'Loading, landing', 'Landing runway'] },
   { what: 'a trip that begins before as_of', change: trip({ B8: { date: '2026-11-20' } }), back: trip({ B8: { date: '2026-11-28' } }), verdict: 'NO', items: ['Dates', 'Navigation data'] },
