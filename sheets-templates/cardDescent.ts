@@ -58,8 +58,10 @@ const planned = `IF($B$23="",${deciding},MATCH($B$23,${rows(crossings, 'A')},0))
 const ofPlanned = (column: string): string => `INDEX(${rows(crossings, column)},${planned})`;
 const planCall = formulaCall('DESCENT_PLAN', 'B7', 'B25', rows(schedule, 'E', 'G'), rows(winds, 'E', 'G'), 'B28', 'B29', 'B26', 'B30');
 const planLine = `COUNT(${rows(plan, 'A')})`;
-const planMiles = `INDEX(${rows(plan, 'H')},${planLine})`;
-const planMinutes = `INDEX(${rows(plan, 'G')},${planLine})`;
+/** With no plan there is no last row; INDEX with row 0 would be the whole column, which spills. */
+const ofLastLine = (column: string): string => `IF(${planLine}=0,NA(),INDEX(${rows(plan, column)},${planLine}))`;
+const planMiles = ofLastLine('H');
+const planMinutes = ofLastLine('G');
 
 const planEntry = (row: number, label: string, content: Content, unit: string, format: FormatName, note: string): TemplateCell[] => {
   const look = typeof content === 'string' ? 'computed' : 'input';

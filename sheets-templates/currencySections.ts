@@ -42,8 +42,8 @@ export function paperCells({ papers }: CurrencyPlaces): TemplateCell[] {
   const fleet: readonly Look[] = [typedText, typedText, typedText, typedText, gap, typedText, typedText, gap, typedNumber('one')];
   return [
     ...listHeading(papers.head - 2, 1, 3, '1  The papers', ''),
-    cell(papers.head - 1, 1, 'A row of your own: its last good day, or done on, and months.', 'subtitle'),
-    ...listHeads(papers.head, 1, ['paper', 'date or word', 'months']),
+    cell(papers.head - 1, 1, 'Own rows: the last good day, or done on, and months.', 'subtitle'),
+    ...listHeads(papers.head, 1, ['paper', 'date', 'months']),
     ...entryList(papers, 1, [typedText, typedDate, typedNumber('whole')], demoPapers).map((entry) => (entry.column === 2 && typeof entry.value === 'number' ? { ...entry, format: 'whole' as const } : entry)),
     ...listHeading(papers.head - 2, 5, 14, '2  The aircraft flown', 'Class as you write it, such as SEL (single-engine land). Device: FFS, FTD, ATD, or blank.'),
     ...listHeads(papers.head, 5, ['aircraft', 'tailwheel', 'category', 'device']),
