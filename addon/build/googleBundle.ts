@@ -5,6 +5,7 @@ import { dataModules } from './dataModules';
 import { hostSource } from './hostFunctions';
 import { lazyModules } from './lazyModules';
 import { notices } from './notices';
+import { slimMetar } from './slimMetar';
 import { stripTexts } from './stripTexts';
 import { wrapperSource } from './wrappers';
 
@@ -34,7 +35,7 @@ export async function googleCode({ root, minify = true, strip = true }: BundleOp
     metafile: true,
     write: false,
     logLevel: 'warning',
-    plugins: [dataModules(root), lazyModules(root), ...(strip ? [stripTexts(root)] : [])],
+    plugins: [dataModules(root), lazyModules(root), slimMetar, ...(strip ? [stripTexts(root)] : [])],
   });
   const carried = notices(root, metafile);
   const head = carried === '' ? '' : `/*\n${carried}\n*/\n`;

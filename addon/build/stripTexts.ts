@@ -13,7 +13,8 @@ interface Edit {
 }
 
 const forms = new Set(['mapping', 'folding', 'laying']);
-const emptyTexts: Readonly<Record<string, string>> = { summary: "''", notes: "''", subject: "''", examples: '[]', sources: '[]' };
+/** Left out altogether: nothing that answers a call reads them. */
+const described = new Set(['summary', 'notes', 'subject', 'examples', 'sources']);
 
 const isPlus = (node: ts.Node): node is ts.BinaryExpression => ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.PlusToken;
 
@@ -24,10 +25,14 @@ const isText = (node: ts.Node): boolean =>
 /** Help is whole sentences; nothing else that a file in functions/ hands to a call while it loads is one. */
 const isSentence = (node: ts.Node): boolean => isText(node) && /^.[A-Z0-9"$].*\..$/s.test(node.getText());
 
-/** Properties of an object literal, by name. */
-function properties(node: ts.Node): readonly (readonly [string, ts.PropertyAssignment])[] {
-  if (!ts.isObjectLiteralExpression(node)) return [];
-  return node.properties.flatMap((property) => (ts.isPropertyAssignment(property) && ts.isIdentifier(property.name) ? [[property.name.text, property] as const] : []));
+const propertiesOf = (node: ts.Node): readonly ts.ObjectLiteralElementLike[] => (ts.isObjectLiteralExpression(node) ? node.properties : []);
+
+const nameOf = ({ name }: ts.ObjectLiteralElementLike): string => (name !== undefined && ts.isIdentifier(name) ? name.text : '');
+
+/** A property with the comma behind it. */
+function wholeProperty(property: ts.ObjectLiteralElementLike, source: string): Edit {
+  const end = property.getEnd();
+  return { start: property.getStart(), end: end + (/^\s*,/.exec(source.slice(end))?.[0].length ?? 0), text: '' };
 }
 
 /** Names imported from the readers, the modifiers and the forms of a declaration: their text arguments are help. */
@@ -46,11 +51,11 @@ export function withoutTexts(name: string, source: string): string {
   const file = ts.createSourceFile(name, source, ts.ScriptTarget.Latest, true);
   const known = registryImports(file);
   const edits: Edit[] = [];
-  const empty = (node: ts.Node, text = "''"): number => edits.push({ start: node.getStart(), end: node.getEnd(), text });
+  const empty = (node: ts.Node): number => edits.push({ start: node.getStart(), end: node.getEnd(), text: "''" });
   const emptyArguments = (call: ts.CallExpression, fromRegistry: boolean): void => {
     for (const argument of call.arguments) {
       if (fromRegistry ? isText(argument) : isSentence(argument)) empty(argument);
-      for (const [key, { initializer }] of properties(argument)) if (key === 'help' && isText(initializer)) empty(initializer);
+      for (const property of propertiesOf(argument)) if (nameOf(property) === 'help' && ts.isPropertyAssignment(property) && isText(property.initializer)) empty(property.initializer);
     }
   };
   const visit = (node: ts.Node, inFunction: boolean): void => {
@@ -58,7 +63,7 @@ export function withoutTexts(name: string, source: string): string {
       const [first] = node.arguments;
       const fromRegistry = known.has(node.expression.text);
       if (fromRegistry && forms.has(node.expression.text) && first !== undefined) {
-        for (const [key, { initializer }] of properties(first)) if (key in emptyTexts) empty(initializer, emptyTexts[key]);
+        for (const property of propertiesOf(first)) if (described.has(nameOf(property))) edits.push(wholeProperty(property, source));
       } else if (fromRegistry || !inFunction) {
         emptyArguments(node, fromRegistry);
       }

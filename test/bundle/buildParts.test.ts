@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { lazyModules } from '../../addon/build/lazyModules';
+import { withoutRemarks } from '../../addon/build/slimMetar';
 import { withoutTexts } from '../../addon/build/stripTexts';
 import { parameterName, wrapperSource } from '../../addon/build/wrappers';
 import { packedElement, packTemplates, templatesInPage, unpackTemplates } from '../../addon/google/packedTemplates';
@@ -39,6 +40,13 @@ describe('lazy modules', () => {
     if (code.includes('metar-taf-parser')) expect(code).not.toContain('parseTAFAsForecast');
   });
 
+  it('leave out the parser of remarks, which nothing here reaches', async () => {
+    const code = await plainCode();
+    expect(code).not.toContain('class RemarkParser');
+    expect(code).not.toContain('Pressure.Tendency');
+    expect(() => withoutRemarks('another version')).toThrow('no longer has the line');
+  });
+
   it('in the bundle: no call starts geodesy but those that measure the earth', async () => {
     const code = watched(await plainCode());
     const bare = bareContext(code);
@@ -70,6 +78,7 @@ export const F = mapping({
   const stripped = withoutTexts('x.ts', source);
 
   it('leave no help behind', () => expect(stripped).not.toMatch(/Says|note\.|Help|more|it is 5|Where|How high|High\.|source: 'x'/));
+  it('leave nothing of what describes the function, its comma neither', () => expect(stripped).toMatch(/mapping\(\{\s*name: 'F',\s*parameters: [^]*\},\s*compute:/));
   it('leave what a call needs', () => {
     for (const kept of ["name: 'F'", "unit: 'knots'", "unit: 'feet'", "word('Kept sentence.')", "summary: 'Kept.'", 'optional(number({', ', 5, ']) expect(stripped).toContain(kept);
   });
