@@ -86,5 +86,7 @@ export const cornerCells: TemplateCell[] = [
   ...inputRows(cornerRows.first, 1, padded(cornerRows, inventedAircraft.flatMap(({ name, corners }) => corners.map((row): readonly Content[] => [name, ...row])), 4), (index) => (index === 2 ? 'one' : 'whole')),
   ...line(67, 6, ...heads('drawn: arm', 'drawn: weight')),
   cell(cornerRows.first, 6, `=${envelopeInUse}`, 'computed', { format: 'one', note: 'The corners of the aircraft and category in use, for the drawing. End with the first corner again, so that it closes.' }),
+  ...Array.from({ length: cornerRows.last - cornerRows.first }, (_, index) => cornerRows.first + 1 + index).map((row) => cell(row, 6, undefined, 'computed', { format: 'one' })),
+  ...Array.from({ length: cornerRows.last - cornerRows.first + 1 }, (_, index) => cornerRows.first + index).map((row) => cell(row, 7, undefined, 'computed', { format: 'whole' })),
 ];
 

@@ -41,8 +41,8 @@ export const tripSheet: SheetTemplate = {
   version: 1,
   rows: 88,
   columns: 9,
-  columnWidths: [166, 92, 92, 92, 34, 136, 92, 108, 300],
-  rowHeights: { 1: 32, 3: 66, ...reasonHeights },
+  columnWidths: [166, 92, 92, 92, 34, 136, 92, 122, 290],
+  rowHeights: { 1: 32, 3: 66, ...reasonHeights, [blockRows.databases.first - 1]: 34 },
   frozenRows: 3,
   cells: [
     cell(1, 1, 'Trip sheet', 'title'),

@@ -3,7 +3,7 @@ import { block, cornerCells, cornerRows, envelopeInUse, fuelCells, ofRows, stati
 import { area, caution, cell, line, type Field } from './build';
 import { limitsInUse, ofAircraft, tableInUse } from './manualTables';
 import { sheetNames } from './places';
-import { formulaCall, type SheetTemplate, type TemplateCell, type Validation } from './template';
+import { formulaCall, type ChartSeries, type SheetTemplate, type TemplateCell, type Validation } from './template';
 
 const points = { first: 44, last: 64 } as const;
 const burnParts = '12';
@@ -42,7 +42,7 @@ export const weightAndBalanceSheet: SheetTemplate = {
   version: 1,
   rows: cornerRows.last + 1,
   columns: 9,
-  columnWidths: [104, 130, 74, 74, 80, 80, 130, 84, 220],
+  columnWidths: [104, 130, 74, 74, 80, 80, 130, 84, 270],
   rowHeights: { 1: 32, 7: 34, 27: 34, 43: 34, 67: 34 },
   frozenRows: 0,
   cells: [
@@ -83,7 +83,7 @@ export const weightAndBalanceSheet: SheetTemplate = {
       series: [
         { title: 'envelope', x: `F${cornerRows.first}:F${cornerRows.last}`, y: `G${cornerRows.first}:G${cornerRows.last}`, drawn: 'line' },
         { title: 'burn', x: `D${points.first + 5}:D${points.last}`, y: `C${points.first + 5}:C${points.last}`, drawn: 'line' },
-        { title: 'zero fuel, take-off, landing', x: `D${points.first}:D${points.first + 2}`, y: `C${points.first}:C${points.first + 2}`, drawn: 'points' },
+        ...['zero fuel', 'take-off', 'landing'].map((title, index): ChartSeries => ({ title, x: `D${points.first + index}`, y: `C${points.first + index}`, drawn: 'points' })),
       ],
     },
   ],
