@@ -59,6 +59,18 @@ export interface Stroke {
   readonly value: number;
 }
 
+/** Strokes over neighbours of one value; places without a value are left as they are. */
+export function equalRuns(values: readonly (number | undefined)[]): Stroke[] {
+  const strokes: { start: number; count: number; value: number }[] = [];
+  values.forEach((value, index) => {
+    const last = strokes[strokes.length - 1];
+    if (value === undefined) return;
+    if (last !== undefined && last.value === value && last.start + last.count === index + 1) last.count += 1;
+    else strokes.push({ start: index + 1, count: 1, value });
+  });
+  return strokes;
+}
+
 /**
  * The fewest strokes that give each column its width, a stroke being one call that sets a run of columns; later strokes
  * paint over earlier ones. Interval programming: the stroke of the first column either stops there, or reaches a later

@@ -1,7 +1,7 @@
-// Writes the look of a sheet: one call for each property of all its cells, one for each stroke of widths.
+// Writes the look of a sheet: one call for each property of all its cells, one for each stroke of widths or heights.
 import { fontFamily, styles, type CellLook, type StyleName } from '../../sheets-templates/look';
 import type { SheetTemplate } from '../../sheets-templates/template';
-import { areasOf, areaText, eachCell, fewestStrokes, readArea, type Area } from './areas';
+import { areasOf, areaText, eachCell, equalRuns, fewestStrokes, readArea, type Area } from './areas';
 import { layer, type SheetGrid } from './sheetGrid';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -53,10 +53,8 @@ function joinedMerges(merges: readonly string[]): Area[] {
 function writeHeights(sheet: Sheet, { merges, rowHeights }: SheetTemplate, wraps: readonly (readonly boolean[])[]): void {
   const wrapped = new Set<number>();
   for (const merge of merges.map(readArea)) eachCell(merge, (row, column) => wraps[row - 1]?.[column - 1] === true && wrapped.add(row));
-  for (const row of wrapped) {
-    const height = rowHeights[row];
-    if (height !== undefined) sheet.setRowHeight(row, height);
-  }
+  const heights = wraps.map((_, index) => (wrapped.has(index + 1) ? rowHeights[index + 1] : undefined));
+  for (const { start, count, value } of equalRuns(heights)) sheet.setRowHeights(start, count, value);
 }
 
 export function writeLook(sheet: Sheet, template: SheetTemplate, grid: SheetGrid, styleOf: (style: StyleName) => TextStyle): void {

@@ -1,7 +1,7 @@
 // Rectangles and strokes, against counting cell by cell.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areasOf, areaText, eachCell, fewestStrokes, readArea } from '../../addon/google/areas';
+import { areasOf, areaText, eachCell, equalRuns, fewestStrokes, readArea } from '../../addon/google/areas';
 
 describe('readArea and areaText', () => {
   it.each(['A1', 'B3:D9', 'Z10', 'AA1:AZ200'])('%s', (text) => expect(areaText(readArea(text))).toBe(text));
@@ -26,6 +26,20 @@ describe('areasOf', () => {
   });
 
   it('joins equal runs of rows into one rectangle', () => expect(areasOf([[true, true], [true, true], [false, true]]).map(areaText)).toEqual(['A1:B2', 'B3']));
+});
+
+describe('equalRuns', () => {
+  it('gives each place its value, leaves the others, and never sets two neighbours of one value apart', () => {
+    fc.assert(
+      fc.property(fc.array(fc.option(fc.integer({ min: 1, max: 2 }), { nil: undefined })), (values) => {
+        const runs = equalRuns(values);
+        const set = values.map((): number | undefined => undefined);
+        for (const { start, count, value } of runs) set.fill(value, start - 1, start - 1 + count);
+        expect(set).toEqual(values);
+        expect(runs).toHaveLength(values.filter((value, index) => value !== undefined && value !== values[index - 1]).length);
+      }),
+    );
+  });
 });
 
 /** Fewest strokes by trying every way: remove from the finished picture, last stroke first. */

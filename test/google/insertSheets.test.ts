@@ -229,8 +229,9 @@ describe('the whole workbook', () => {
     insertSheets(everyKey, sheetTemplates);
     const byName = new Map<string, number>();
     for (const { name, kind } of recorder.calls) if (kind === 'document') byName.set(name, (byName.get(name) ?? 0) + 1);
+    const reads = recorder.calls.filter(({ name, kind }) => kind === 'document' && /\.(get|find)/.test(name)).length;
     console.log(
-      `${sheetTemplates.length} sheets: ${recorder.count('document')} calls that read or change the document, ${recorder.count('handle')} that only name a range, ${recorder.count('builder')} of builders in memory\n` +
+      `${sheetTemplates.length} sheets: ${recorder.count('document')} calls that read or change the document (${reads} read), ${recorder.count('handle')} that only name a range, ${recorder.count('builder')} of builders in memory\n` +
         [...byName].sort((one, other) => other[1] - one[1]).map(([name, count]) => `  ${count} ${name}`).join('\n'),
     );
     // Per sheet, so that a call in a loop over cells shows at once.

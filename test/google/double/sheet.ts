@@ -132,9 +132,9 @@ export class FakeSheet extends Doubled {
     return this;
   }
 
-  setRowHeight(row: number, height: number): this {
-    if (row < 1 || row > this.rows || !(height > 0)) throw new Error('that row is out of bounds');
-    this.heights.set(row, height);
+  setRowHeights(start: number, count: number, height: number): this {
+    if (start < 1 || count < 1 || start + count - 1 > this.rows || !(height > 0)) throw new Error('those rows are out of bounds');
+    for (let row = start; row < start + count; row += 1) this.heights.set(row, height);
     return this;
   }
 
