@@ -27,6 +27,9 @@ export interface ClimbBrief {
   readonly verdict: Verdict;
 }
 
+/** A rate this little below the one needed, relative to it, is the same: binary rounding. */
+const roundingShare = 1e-9;
+
 function bookRate({ table, wanted, weight, temperatureCelsius }: ClimbCase, altitudeFeet: number): number | CoreError {
   try {
     const grid = table.withInputs(3);
@@ -44,5 +47,5 @@ export function climbBrief(climb: ClimbCase): ClimbBrief {
   const rate = bookRate(climb, altitudeFeet);
   if (rate instanceof CoreError) return { pressureAltitudeFeet: altitudeFeet, rateNeededFeetPerMinute: needed, book: rate, verdict: 'UNKNOWN' };
   const book = { rateFeetPerMinute: rate, gradientFeetPerNauticalMile: climbGradientFeetPerNauticalMile(rate, climb.groundspeedKnots) };
-  return { pressureAltitudeFeet: altitudeFeet, rateNeededFeetPerMinute: needed, book, verdict: rate >= needed ? 'OK' : 'NO' };
+  return { pressureAltitudeFeet: altitudeFeet, rateNeededFeetPerMinute: needed, book, verdict: rate >= needed * (1 - roundingShare) ? 'OK' : 'NO' };
 }

@@ -1,7 +1,7 @@
 // One loading from its start to its empty tanks: the three points, the whole burn track between them, and what to change.
 import { placeInEnvelope, totalLoading, type EnvelopePlace, type Envelope, type LoadedItem } from './balance';
 import { CoreError } from './errors';
-import { fuelItems, totalFuel, type Tank } from './tanks';
+import { burnsAtBends, fuelItems, totalFuel, type Tank } from './tanks';
 import type { Verdict } from './verdict';
 
 export interface Station extends LoadedItem {
@@ -41,7 +41,7 @@ export interface LoadingPoint extends EnvelopePlace {
   readonly verdict: Verdict;
 }
 
-/** Samples along the whole burn. Between two of them the centre of gravity moves less than any manual prints. */
+/** Even parts of a burn that are looked at, besides every place where the way of the centre of gravity or the outline bends. */
 const trackSteps = 400;
 /** What lies this much above a limit, relative to it, is on it. */
 const roundingShare = 1e-9;
@@ -50,10 +50,10 @@ function pointAt(loading: LoadingCase, burned: number, limit: number | undefined
   const { weight, arm } = totalLoading([...loading.stations, ...fuelItems(loading.tanks, burned, loading.weightPerUnit)]);
   const place = placeInEnvelope(loading.envelope, weight, arm);
   const within = limit === undefined || weight <= limit * (1 + roundingShare);
-  const toLimit = limit === undefined ? undefined : limit - weight;
+  const toLimit = limit === undefined ? undefined : within ? Math.max(0, limit - weight) : limit - weight;
   // The lower of the two upper limits is the one that counts.
   const weightMargin = toLimit === undefined ? place.weightMargin : Math.min(toLimit, place.weightMargin ?? toLimit);
-  return { ...place, weightMargin, fuel: totalFuel(loading.tanks) - burned, weight, arm, limit, verdict: place.inside && within ? 'OK' : 'NO' };
+  return { ...place, weightMargin, fuel: Math.max(0, totalFuel(loading.tanks) - burned), weight, arm, limit, verdict: place.inside && within ? 'OK' : 'NO' };
 }
 
 /** The nearer of the two arm limits; outside, how far beyond it (negative). */
@@ -64,10 +64,25 @@ function worstPoint(points: readonly LoadingPoint[]): LoadingPoint {
   return points.reduce((worst, point) => (armMargin(point) < armMargin(worst) ? point : worst));
 }
 
-/** Points from one burn to another, both ends among them. */
-export function trackBetween(loading: LoadingCase, fromBurned: number, toBurned: number, steps = trackSteps): LoadingPoint[] {
-  return Array.from({ length: steps + 1 }, (_, index) => pointAt(loading, fromBurned + ((toBurned - fromBurned) * index) / steps, undefined));
+const evenly = (from: number, to: number, steps: number): number[] =>
+  Array.from({ length: steps + 1 }, (_, index) => (index === steps ? to : from + ((to - from) * index) / steps));
+
+/** Points from one burn to another in equal parts, both ends among them. */
+export function trackBetween(loading: LoadingCase, fromBurned: number, toBurned: number, steps: number): LoadingPoint[] {
+  return evenly(fromBurned, toBurned, steps).map((burned) => pointAt(loading, burned, undefined));
 }
+
+/**
+ * The burns at which to look: equal parts, each bend of the way, and each weight at which the outline has a corner. Between
+ * two of them the moment and its limits are quadratic in the fuel, so what is missed is of second order in a small part.
+ */
+function burnsBetween({ stations, tanks, weightPerUnit, envelope }: LoadingCase, from: number, to: number): number[] {
+  const full = stations.reduce((sum, { weight }) => sum + weight, 0) + totalFuel(tanks) * weightPerUnit;
+  const atCorners = envelope.byWeight.corners.map(({ y }) => (full - y) / weightPerUnit);
+  return [...evenly(from, to, trackSteps), ...[...burnsAtBends(tanks), ...atCorners].filter((burned) => burned > from && burned < to)];
+}
+
+const pointsBetween = (loading: LoadingCase, from: number, to: number): LoadingPoint[] => burnsBetween(loading, from, to).map((burned) => pointAt(loading, burned, undefined));
 
 export interface LateralSpan {
   /** Furthest left (negative) and right lateral centre of gravity from take-off to empty tanks; undefined where an arm is missing. */
@@ -80,13 +95,13 @@ export interface LateralSpan {
 function lateralSpan(loading: LoadingCase, limits: LateralLimits): LateralSpan {
   const { stations, tanks, taxiFuel } = loading;
   if (stations.some(({ lateralArm }) => lateralArm === undefined)) return { left: undefined, right: undefined, verdict: 'UNKNOWN' };
-  const all = totalFuel(tanks);
-  const centres = Array.from({ length: trackSteps + 1 }, (_, index) => {
-    const items = fuelItems(tanks, taxiFuel + ((all - taxiFuel) * index) / trackSteps, loading.weightPerUnit);
+  const centres = burnsBetween(loading, taxiFuel, totalFuel(tanks)).map((burned) => {
+    const items = fuelItems(tanks, burned, loading.weightPerUnit);
     return totalLoading([...stations.map(({ weight, lateralArm }) => ({ weight, arm: lateralArm ?? 0 })), ...items.map(({ weight, lateralArm }) => ({ weight, arm: lateralArm }))]).arm;
   });
   const [left, right] = [Math.min(...centres), Math.max(...centres)];
-  return { left, right, verdict: left >= limits.left && right <= limits.right ? 'OK' : 'NO' };
+  const rounding = roundingShare * Math.max(Math.abs(limits.left), Math.abs(limits.right));
+  return { left, right, verdict: left >= limits.left - rounding && right <= limits.right + rounding ? 'OK' : 'NO' };
 }
 
 export interface LoadingResult {
@@ -115,8 +130,8 @@ export function judgeLoading(loading: LoadingCase): LoadingResult {
   const { tanks, taxiFuel, tripFuel, limits, lateralLimits } = loading;
   const onBoard = totalFuel(tanks);
   const landed = Math.min(taxiFuel + tripFuel, onBoard);
-  const flown = trackBetween(loading, taxiFuel, landed);
-  const later = trackBetween(loading, landed, onBoard);
+  const flown = pointsBetween(loading, Math.min(taxiFuel, landed), landed);
+  const later = pointsBetween(loading, landed, onBoard);
   const reserve = worstPoint(later);
   return {
     zeroFuel: pointAt(loading, onBoard, limits.zeroFuel),

@@ -17,10 +17,11 @@ export type EntryDoubt =
 
 export type TotalDoubt = { readonly kind: 'pounds-for-kilograms' | 'kilograms-for-pounds'; readonly total: number; readonly converted: number };
 
-/** No station of a light aircraft lies further from the datum than this many times the furthest limit of its centre of gravity. */
-const reachOfLimits = 5;
-/** For a datum inside the limits, whose arms are small: longest arm in inches that is not doubted. */
-const leastReach = 400;
+/**
+ * No station of a light aircraft lies further from the datum than this many times the furthest limit of its centre of
+ * gravity; where the datum lies among the limits, than this many times their width, which no choice of datum changes.
+ */
+const reaches = { far: { ofLimit: 5, ofWidth: 40 }, swapped: { ofLimit: 3, ofWidth: 12 } } as const;
 
 interface Span {
   readonly low: number;
@@ -33,35 +34,55 @@ function spanOf(values: readonly number[]): Span {
 
 const within = ({ low, high }: Span, value: number): boolean => value >= low && value <= high;
 
-/** Arms that a station can plausibly have, from the limits of the centre of gravity. */
-function plausibleReach({ low, high }: Span): number {
-  return Math.max(leastReach, reachOfLimits * Math.max(Math.abs(low), Math.abs(high)));
+/** Arms that a station can plausibly have, in whatever unit the limits of the centre of gravity are. */
+function plausibleReach({ low, high }: Span, { ofLimit, ofWidth }: { readonly ofLimit: number; readonly ofWidth: number }): number {
+  return Math.max(ofLimit * Math.max(Math.abs(low), Math.abs(high)), ofWidth * (high - low));
 }
 
-function doubtOf(entry: StationEntry, arms: Span, firstRow: number | undefined): EntryDoubt | undefined {
+/** Less than half the lowest limit or more than twice the highest. */
+const farFrom = ({ low, high }: Span, arm: number): boolean => arm < low - Math.abs(low) / 2 || arm > high + Math.abs(high);
+
+/** Everything as typed: what one row is compared with. */
+interface Whole {
+  readonly arms: Span;
+  readonly weights: Span;
+  readonly total: number;
+}
+
+/** The weight has the size of an arm, and either no arm is as long as this one, or swapping this row alone mends the total. */
+function isSwapped({ weight, arm }: StationEntry, { arms, weights, total }: Whole): boolean {
+  if (weight === 0 || !within(arms, weight)) return false;
+  const mends = !within(weights, total) && within(weights, total - weight + arm);
+  return Math.abs(arm) > plausibleReach(arms, reaches.swapped) || (farFrom(arms, arm) && mends);
+}
+
+function doubtOf(entry: StationEntry, whole: Whole, firstRow: number | undefined): EntryDoubt | undefined {
   if (firstRow !== undefined) return { kind: 'repeated', firstRow };
-  const reach = plausibleReach(arms);
+  if (isSwapped(entry, whole)) return { kind: 'swapped' };
+  const reach = plausibleReach(whole.arms, reaches.far);
   if (Math.abs(entry.arm) <= reach) return undefined;
+  // A moment divided by its weight is an arm again.
   const asMoment = entry.weight === 0 ? Number.POSITIVE_INFINITY : entry.arm / entry.weight;
-  // A swapped pair has its arm's size in the weight; a moment divided by its weight is an arm again.
-  if (within(arms, entry.weight)) return { kind: 'swapped' };
   return Math.abs(asMoment) <= reach ? { kind: 'moment', arm: asMoment } : { kind: 'far', reach };
 }
 
+const weightOf = (entries: readonly StationEntry[]): number => entries.reduce((sum, { weight }) => sum + weight, 0);
+
 /** One doubt or none for each row. */
 export function doubtsOfEntries(entries: readonly StationEntry[], envelope: Envelope): (EntryDoubt | undefined)[] {
-  const arms = spanOf(envelope.byWeight.corners.map(({ x }) => x));
+  const { corners } = envelope.byWeight;
+  const whole = { arms: spanOf(corners.map(({ x }) => x)), weights: spanOf(corners.map(({ y }) => y)), total: weightOf(entries) };
   const plain = entries.map(({ name }) => name.trim().toLowerCase());
   return entries.map((entry, row) => {
     const first = plain.indexOf(plain[row] ?? '');
-    return doubtOf(entry, arms, first < row ? first : undefined);
+    return doubtOf(entry, whole, first < row ? first : undefined);
   });
 }
 
 /** The total against the envelope's weights, as typed and in the other unit. */
 export function doubtOfTotal(entries: readonly StationEntry[], envelope: Envelope): TotalDoubt | undefined {
   const weights = spanOf(envelope.byWeight.corners.map(({ y }) => y));
-  const total = entries.reduce((sum, { weight }) => sum + weight, 0);
+  const total = weightOf(entries);
   if (within(weights, total)) return undefined;
   const [pounds, kilograms] = [poundsFromKilograms(total), kilogramsFromPounds(total)];
   if (within(weights, pounds) && total < weights.low) return { kind: 'kilograms-for-pounds', total, converted: pounds };

@@ -1,25 +1,37 @@
-// What brings a loading inside: weight to take off, or a load to move from one station to another.
+// What brings a loading inside: weight to take out or put in, or a load to move from one station to another.
 import { weightToShift } from './balanceChange';
 import { CoreError } from './errors';
-import { judgeLoading, type LoadingCase, type LoadingPoint, type LoadingResult, type Station } from './loading';
+import { judgeLoading, type LateralSpan, type LoadingCase, type LoadingPoint, type LoadingResult, type Station } from './loading';
 
 export type Remedy =
   | { readonly kind: 'none-needed' }
   /** So much too heavy: at which point. */
-  | { readonly kind: 'take-off'; readonly weight: number; readonly point: 'zero fuel' | 'take-off' | 'landing' }
-  /** `settles`: with this move every point of the flight is inside. */
+  | { readonly kind: 'take-out'; readonly weight: number; readonly point: 'zero fuel' | 'take-off' | 'landing' }
+  /** Lighter at zero fuel than the envelope begins. */
+  | { readonly kind: 'put-in'; readonly weight: number }
+  /** `settles`: with this move every point of the flight is inside, and the lateral balance where it is known. */
   | { readonly kind: 'move'; readonly weight: number; readonly from: string; readonly to: string; readonly settles: boolean }
-  | { readonly kind: 'none-found'; readonly direction: 'forward' | 'aft' };
+  | { readonly kind: 'none-found'; readonly direction: 'forward' | 'aft' }
+  /** Inside fore and aft, and outside to one side. */
+  | { readonly kind: 'lateral'; readonly direction: 'left' | 'right' }
+  /** Inside fore and aft, and not known sideways. */
+  | { readonly kind: 'lateral-unknown' };
+
+const roundingShare = 1e-9;
+/** A hair more than the least weight, so that rounding does not leave the point outside by nothing. */
+const hair = 1 + 1e-9;
+/** Each round brings the point that is outside to the line; a few rounds bring all. */
+const mostRounds = 20;
 
 const judged = ({ zeroFuel, takeoff, landing, onTheWay }: LoadingResult): readonly LoadingPoint[] => [takeoff, zeroFuel, landing, onTheWay];
+const isInside = (result: LoadingResult): boolean => judged(result).every(({ verdict }) => verdict === 'OK');
 
-const isSettled = (result: LoadingResult): boolean => judged(result).every(({ verdict }) => verdict === 'OK');
-
-function overweight({ zeroFuel, takeoff, landing }: LoadingResult): Remedy | undefined {
+/** The heaviest point against its own limit and the top of the envelope. A slanting limit of the arm is no question of weight. */
+function tooHeavy({ zeroFuel, takeoff, landing }: LoadingResult, top: number): Remedy | undefined {
   const points = [['take-off', takeoff], ['zero fuel', zeroFuel], ['landing', landing]] as const;
-  const over = points.map(([point, { weightMargin }]) => ({ point, weight: -(weightMargin ?? 0) })).filter(({ weight }) => weight > 0);
-  const heaviest = over.sort((a, b) => b.weight - a.weight)[0];
-  return heaviest === undefined ? undefined : { kind: 'take-off', ...heaviest };
+  const over = points.map(([point, { weight, limit }]) => ({ point, weight: weight - Math.min(limit ?? top, top) }));
+  const worst = over.sort((a, b) => b.weight - a.weight)[0];
+  return worst === undefined || worst.weight <= roundingShare * top ? undefined : { kind: 'take-out', ...worst };
 }
 
 /** Loads can be moved among all stations but the heaviest, which is the empty aircraft. */
@@ -28,39 +40,69 @@ function movable(stations: readonly Station[]): Station[] {
   return stations.filter(({ weight }) => weight < heaviest);
 }
 
-/** A hair more than the least weight, so that rounding does not leave the point outside by nothing. */
-const hair = 1 + 1e-9;
-
-function moved(loading: LoadingCase, from: string, to: string, weight: number): LoadingCase {
-  const change = (name: string): number => (name === from ? -weight : name === to ? weight : 0);
-  return { ...loading, stations: loading.stations.map((station) => ({ ...station, weight: station.weight + change(station.name) })) };
+function moved(loading: LoadingCase, from: Station, to: Station, weight: number): LoadingCase {
+  const change = (station: Station): number => (station === from ? -weight : station === to ? weight : 0);
+  return { ...loading, stations: loading.stations.map((station) => ({ ...station, weight: station.weight + change(station) })) };
 }
 
-function move(loading: LoadingCase, point: LoadingPoint): Remedy {
-  const tooFarAft = (point.aftMargin ?? 0) < 0;
-  const direction = tooFarAft ? 'forward' : 'aft';
-  const target = point.arm + (tooFarAft ? (point.aftMargin ?? 0) : -(point.forwardMargin ?? 0));
-  const places = movable(loading.stations).sort((a, b) => (tooFarAft ? b.arm - a.arm : a.arm - b.arm));
-  const from = places.find(({ weight }) => weight > 0);
-  const to = places[places.length - 1];
-  if (from === undefined || to === undefined || from.arm === to.arm) return { kind: 'none-found', direction };
+type Direction = 'forward' | 'aft';
+const wayBack = ({ aftMargin }: LoadingPoint): Direction => ((aftMargin ?? 0) < 0 ? 'forward' : 'aft');
+
+/** What to move so that this point comes to the line; undefined where not even the whole aircraft is enough. */
+function shiftFor(point: LoadingPoint, from: Station, to: Station): number | undefined {
+  const target = point.arm + (wayBack(point) === 'forward' ? (point.aftMargin ?? 0) : -(point.forwardMargin ?? 0));
   try {
-    const weight = weightToShift(point.weight, point.arm, target, from.arm, to.arm) * hair;
-    if (weight > from.weight) return { kind: 'none-found', direction };
-    const settles = isSettled(judgeLoading(moved(loading, from.name, to.name, weight)));
-    return { kind: 'move', weight, from: from.name, to: to.name, settles };
+    return weightToShift(point.weight, point.arm, target, from.arm, to.arm) * hair;
   } catch (thrown) {
-    if (thrown instanceof CoreError) return { kind: 'none-found', direction };
+    if (thrown instanceof CoreError) return undefined;
     throw thrown;
   }
 }
 
-/** The first of: nothing to do; too heavy, so take off; a centre of gravity outside, so move from the station furthest on that side to the furthest on the other. */
+const sideOf = ({ left, right, verdict }: LateralSpan, middle: number): 'left' | 'right' | undefined =>
+  verdict === 'NO' && left !== undefined && right !== undefined ? ((left + right) / 2 > middle ? 'left' : 'right') : undefined;
+
+/** The least weight that brings point after point inside, or as many of them as this station's load can. */
+function tryMove(loading: LoadingCase, start: LoadingResult, direction: Direction, from: Station, to: Station): { readonly weight: number; readonly settles: boolean } | undefined {
+  let weight = 0;
+  let result = start;
+  for (let round = 0; round < mostRounds; round++) {
+    const outside = judged(result).filter(({ inside }) => !inside);
+    const next = outside.find((point) => wayBack(point) === direction);
+    const more = next === undefined ? undefined : shiftFor(next, from, to);
+    if (more === undefined || weight + more > from.weight) break;
+    weight += more;
+    result = judgeLoading(moved(loading, from, to, weight));
+  }
+  return weight === 0 ? undefined : { weight, settles: isInside(result) && result.lateral?.verdict !== 'NO' };
+}
+
+/** From each station in turn, the furthest first, to the furthest on the other side: there the same weight does most. */
+function move(loading: LoadingCase, result: LoadingResult, direction: Direction): Remedy {
+  const places = movable(loading.stations).sort((a, b) => (direction === 'forward' ? b.arm - a.arm : a.arm - b.arm));
+  const to = places[places.length - 1];
+  if (to === undefined) return { kind: 'none-found', direction };
+  const tried = places
+    .filter(({ weight, arm }) => weight > 0 && arm !== to.arm)
+    .map((from) => ({ from: from.name, to: to.name, found: tryMove(loading, result, direction, from, to) }));
+  const best = tried.find(({ found }) => found?.settles === true) ?? tried.find(({ found }) => found !== undefined);
+  return best?.found === undefined ? { kind: 'none-found', direction } : { kind: 'move', from: best.from, to: best.to, ...best.found };
+}
+
+function sideways({ lateralLimits }: LoadingCase, { lateral }: LoadingResult): Remedy {
+  if (lateral === undefined || lateralLimits === undefined || lateral.verdict === 'OK') return { kind: 'none-needed' };
+  const direction = sideOf(lateral, (lateralLimits.left + lateralLimits.right) / 2);
+  return direction === undefined ? { kind: 'lateral-unknown' } : { kind: 'lateral', direction };
+}
+
+/** The first of: nothing to do fore and aft, so look sideways; too heavy; too light; a centre of gravity outside, so move a load. */
 export function remedyFor(loading: LoadingCase, result: LoadingResult): Remedy {
-  if (isSettled(result)) return { kind: 'none-needed' };
-  const heavy = overweight(result);
+  if (isInside(result)) return sideways(loading, result);
+  const heights = loading.envelope.byWeight.corners.map(({ y }) => y);
+  const heavy = tooHeavy(result, Math.max(...heights));
   if (heavy !== undefined) return heavy;
-  const outside = judged(result).filter(({ inside }) => !inside);
-  const withLimits = outside.find(({ forwardMargin }) => forwardMargin !== undefined);
-  return withLimits === undefined ? { kind: 'none-found', direction: 'aft' } : move(loading, withLimits);
+  const short = Math.min(...heights) - result.zeroFuel.weight;
+  if (short > roundingShare * Math.abs(Math.max(...heights))) return { kind: 'put-in', weight: short };
+  const outside = judged(result).find(({ inside }) => !inside);
+  return outside === undefined ? { kind: 'none-needed' } : move(loading, result, wayBack(outside));
 }

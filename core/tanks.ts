@@ -49,3 +49,16 @@ export function fuelItems(tanks: readonly Tank[], burned: number, weightPerUnit:
     .filter(({ quantity }) => quantity > 0)
     .map(({ quantity, arms, lateralArm }) => ({ weight: quantity * weightPerUnit, arm: fuelArmAt(arms, quantity), lateralArm }));
 }
+
+/**
+ * How much has burned when a tank runs empty or passes a row of its arms: there the way of the centre of gravity bends.
+ * When a tank has given so much, each of those that burn with it has given as much, or all it had.
+ */
+export function burnsAtBends(tanks: readonly Tank[]): number[] {
+  return tanks.flatMap(({ quantity, order, arms }) => {
+    const before = totalFuel(tanks.filter((other) => other.order < order));
+    const together = tanks.filter((other) => other.order === order);
+    const left = [0, ...arms.map((row) => row.quantity)].filter((each) => each < quantity);
+    return left.map((each) => before + together.reduce((sum, other) => sum + Math.min(quantity - each, other.quantity), 0));
+  });
+}

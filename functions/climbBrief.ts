@@ -8,7 +8,8 @@ import { limitInWords } from './registry/readNumber';
 import { tableReason } from './registry/wordError';
 import { briefParameters, inputNames } from './runwayBrief';
 
-const shown = (value: number): string => limitInWords(Math.round(value));
+/** Whole feet a minute: what is to spare rounded down, what is missing rounded up. */
+const wholeFeet = (margin: number): string => limitInWords(margin >= 0 ? Math.floor(margin + 1e-6) : Math.ceil(-margin - 1e-6));
 
 export const CLIMB_BRIEF = laying({
   name: 'CLIMB_BRIEF',
@@ -60,8 +61,9 @@ export const CLIMB_BRIEF = laying({
     });
     const { book, rateNeededFeetPerMinute: needed, verdict } = brief;
     const known = !(book instanceof CoreError);
-    const margin = known ? book.rateFeetPerMinute - needed : 0;
-    const reason = known ? `${shown(Math.abs(margin))} ft/min ${margin >= 0 ? 'more than needed' : 'short of what is needed'}` : tableReason(book, inputNames);
+    const difference = known ? book.rateFeetPerMinute - needed : 0;
+    const margin = verdict === 'OK' ? Math.max(0, difference) : difference;
+    const reason = known ? `${wholeFeet(margin)} ft/min ${margin >= 0 ? 'more than needed' : 'short of what is needed'}` : tableReason(book, inputNames);
     return [
       ['pressure altitude', brief.pressureAltitudeFeet, 'ft'],
       ['rate needed', needed, 'ft/min'],

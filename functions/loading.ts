@@ -1,94 +1,24 @@
 // Sheet functions that judge a whole loading: its points, its burn, its entries, and what to change.
-import { fuelTableInOrder } from '../core/balanceChange';
-import { judgeLoading, trackBetween, type LateralSpan, type LoadingCase, type LoadingPoint, type Station, type WeightLimits } from '../core/loading';
+import { judgeLoading, trackBetween, type LateralSpan, type LoadingCase, type LoadingPoint, type Station } from '../core/loading';
 import { remedyFor, type Remedy } from '../core/loadingRemedy';
-import { totalFuel, type Tank } from '../core/tanks';
+import { totalFuel } from '../core/tanks';
 import { armOfItem, envelopeTable } from './balance';
-import { ArgumentError } from './registry/argumentError';
-import { isBlank, isRange, inWords, sizeInWords } from './registry/cellValues';
-import { laying, result, type Parameter, type ResultCell } from './registry/declaration';
+import { laying, result, type ResultCell } from './registry/declaration';
 import { column, optional } from './registry/modifiers';
-import { labelledRows, type LabelledRow } from './registry/readLabelledRows';
-import { limitInWords, number, numberFromCell } from './registry/readNumber';
+import type { LabelledRow } from './registry/readLabelledRows';
+import { furthestArm, limitRow, mostFuel, noLimits, tankArmRows, tankRows, tanksOf, type Limits } from './registry/readLoading';
+import { limitInWords, number } from './registry/readNumber';
 import { text } from './registry/readText';
 
 const subject = 'Weight and balance';
-const mostFuel = 1_000_000;
 const mostWeight = 10_000_000;
-const furthestArm = 1_000_000;
 
 const stationNames = column(text({ mustBe: 'the name of a station', help: 'Names of the stations, one to a row. The heaviest is taken for the empty aircraft when a move is looked for.' }));
 const stationWeights = column(number({ unit: '', minimum: 0, maximum: mostWeight, help: 'Weight at each station. An empty seat is 0, not a blank.' }));
 const stationArms = column(armOfItem);
 
-const tankRows = labelledRows({
-  label: 'tank',
-  columns: [
-    { name: 'quantity on board', minimum: 0, maximum: mostFuel },
-    { name: 'place in the order of burning', minimum: 1, maximum: 99 },
-    { name: 'lateral arm', minimum: -furthestArm, maximum: furthestArm, mayBeBlank: true },
-  ],
-  help: 'Four columns: tank, usable quantity on board, place in the order of burning (tanks of one place burn together, the same from each), lateral arm (right positive; blank is the centre line).',
-});
-
-const tankArmRows = labelledRows({
-  label: 'tank',
-  columns: [
-    { name: 'quantity in it', minimum: 0, maximum: mostFuel },
-    { name: 'arm', minimum: -furthestArm, maximum: furthestArm },
-  ],
-  help: 'Three columns: tank, quantity in it, arm of that fuel; two rows or more for each tank, from the manual. Straight lines between the rows, nothing beyond them.',
-});
-
 const fuelQuantity = (help: string) => number({ unit: 'as the tanks', minimum: 0, maximum: mostFuel, help });
 const fuelWeightEach = number({ unit: 'weight of one unit of fuel', minimum: 0, maximum: 100, aboveMinimum: true, help: 'Weight of one unit of fuel, such as 6.0 lb a US gallon or 0.72 kg a litre of avgas.' });
-
-interface Limits extends WeightLimits {
-  readonly left: number | undefined;
-  readonly right: number | undefined;
-}
-
-const noLimits: Limits = { zeroFuel: undefined, takeoff: undefined, landing: undefined, left: undefined, right: undefined };
-const limitsMustBe = 'five cells in a row: most zero-fuel, take-off and landing weight, lateral limit left (negative) and right';
-
-function readLimits(raw: unknown): Limits {
-  const range = isRange(raw) ? (raw as readonly (readonly unknown[])[]) : [[raw]];
-  const cells = range[0] ?? [];
-  if (range.length !== 1 || cells.length !== 5) throw new ArgumentError(limitsMustBe, `a range of ${sizeInWords(range.length, cells.length)}`);
-  const numbers = cells.map((cell, index) => {
-    const value = numberFromCell(cell);
-    if (value === undefined && !isBlank(cell)) throw new ArgumentError(limitsMustBe, inWords(cell), 1, index + 1);
-    return value;
-  });
-  const [zeroFuel, takeoff, landing, left, right] = numbers;
-  if ((left === undefined) !== (right === undefined)) throw new ArgumentError(`${limitsMustBe}, both lateral limits or none`, 'one of them');
-  return { zeroFuel, takeoff, landing, left, right };
-}
-
-const limitRow: Parameter<Limits> & { readonly shape: 'table' } = {
-  shape: 'table',
-  unit: 'row',
-  mustBe: limitsMustBe,
-  help: 'Five cells in a row: most zero-fuel weight, most take-off weight, most landing weight, lateral limits left and right. A blank is no such limit.',
-  optional: undefined,
-  read: readLimits,
-};
-
-function tanksOf(rows: readonly LabelledRow[], arms: readonly LabelledRow[]): Tank[] {
-  return rows.map(({ name, numbers: [quantity = 0, order = 1, lateralArm = 0] }) => {
-    const own = arms.filter((row) => row.name.toLowerCase() === name.toLowerCase());
-    const table = own.map(({ numbers: [at = 0, arm = 0] }) => ({ quantity: at, arm }));
-    if (table.length === 0) throw new ArgumentErrorForTank(name);
-    return { name, quantity, order, lateralArm, arms: fuelTableInOrder(table) };
-  });
-}
-
-/** A tank with fuel and no arms: said in the words of the tank_arms argument. */
-class ArgumentErrorForTank extends ArgumentError {
-  constructor(tank: string) {
-    super('rows of tank, quantity in it, arm for every tank', `no row for ${inWords(tank)}`);
-  }
-}
 
 const shared = {
   stations: stationNames,
@@ -141,7 +71,7 @@ const spareInWords = (margin: number | undefined, side: string): string => `${si
 
 /** Why a point is OK or not, in plain numbers. */
 function pointReason({ inside, limit, weight, forwardMargin, aftMargin, weightMargin }: LoadingPoint): string {
-  if (limit !== undefined && weight > limit) return `${shown(weight - limit)} above the most allowed, ${shown(limit)}`;
+  if (limit !== undefined && weight > limit && (weightMargin ?? 0) < 0) return `${shown(weight - limit)} above the most allowed, ${shown(limit)}`;
   if (inside) return `to spare: ${spareInWords(forwardMargin, 'forward')}, ${spareInWords(aftMargin, 'aft')}, weight ${spare(weightMargin ?? 0)}`;
   if ((forwardMargin ?? 0) < 0) return `${shown(-(forwardMargin ?? 0))} ahead of the forward limit`;
   if ((aftMargin ?? 0) < 0) return `${shown(-(aftMargin ?? 0))} behind the aft limit`;
@@ -158,11 +88,22 @@ function lateralRow(span: LateralSpan, left: number, right: number): ResultCell[
   return ['lateral', span.verdict, '', '', '', '', '', reason];
 }
 
+/** Four digits, rounded up, so that what is said to be enough is enough. */
+function enough(weight: number): string {
+  const step = 10 ** Math.min(0, Math.floor(Math.log10(weight)) - 3);
+  return limitInWords(Number((Math.ceil(weight / step - 1e-6) * step).toPrecision(12)));
+}
+
 function remedyInWords(remedy: Remedy): string {
-  if (remedy.kind === 'none-needed') return 'nothing to change';
-  if (remedy.kind === 'take-off') return `take ${shown(remedy.weight)} out: too heavy at ${remedy.point}`;
-  if (remedy.kind === 'none-found') return `no move between two stations is enough: bring load ${remedy.direction}`;
-  return `move ${shown(remedy.weight)} from ${remedy.from} to ${remedy.to}${remedy.settles ? '' : '; that point only, look at the others'}`;
+  switch (remedy.kind) {
+    case 'none-needed': return 'nothing to change';
+    case 'take-out': return `take ${enough(remedy.weight)} out: too heavy at ${remedy.point}`;
+    case 'put-in': return `put ${enough(remedy.weight)} in: lighter at zero fuel than the envelope begins`;
+    case 'none-found': return `no move between two stations is enough: bring load ${remedy.direction}`;
+    case 'lateral': return `bring load to the ${remedy.direction}`;
+    case 'lateral-unknown': return 'nothing fore and aft; lateral balance is not known';
+    case 'move': return `move ${enough(remedy.weight)} from ${remedy.from} to ${remedy.to}${remedy.settles ? '' : '; that is not all, look at the other points'}`;
+  }
 }
 
 /** The burn from take-off to empty tanks, to draw. */
@@ -171,7 +112,7 @@ function trackRows(loading: LoadingCase, steps: number): ResultCell[][] {
   const points = trackBetween(loading, loading.taxiFuel, totalFuel(loading.tanks), steps);
   // Fuel is left from landing on: outside there, only a longer flight gets there.
   const atLanding = totalFuel(loading.tanks) - loading.taxiFuel - loading.tripFuel;
-  const outside = (fuel: number): 'NO' | 'CHECK' => (fuel < atLanding ? 'CHECK' : 'NO');
+  const outside = (fuel: number): 'NO' | 'CHECK' => (fuel < atLanding * (1 - 1e-9) ? 'CHECK' : 'NO');
   return points.map((point) => pointRow('burn', { ...point, verdict: point.inside ? 'OK' : outside(point.fuel) }, `${shown(point.fuel)} of fuel on board`));
 }
 
@@ -189,7 +130,7 @@ const exampleGiven = [
 
 const notes =
   'Any unit of weight, arm and fuel, the same ones throughout. The burn is looked at in 400 steps from take-off to landing and 400 more to empty tanks: a loading that is inside at both ' +
-  'ends and outside in between is NO; outside only beyond the landing fuel is CHECK. On a line counts as inside. Equal draw from tanks that burn together: common practice, no source.';
+  'ends and outside in between is NO; outside only beyond the landing fuel is CHECK. On a line counts as inside. Equal draw from tanks that burn together: common practice, no source. A move does not know how much a station may carry.';
 
 export const LOADING_BRIEF = laying({
   name: 'LOADING_BRIEF',

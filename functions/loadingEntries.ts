@@ -11,8 +11,9 @@ import { text } from './registry/readText';
 
 const shown = (value: number): string => limitInWords(Number(value.toPrecision(4)));
 
-function doubtInWords(doubt: EntryDoubt): string {
-  if (doubt.kind === 'repeated') return `the same station stands in row ${doubt.firstRow + 1} already`;
+/** `rows`: the place in its range of each row that is not blank. */
+function doubtInWords(doubt: EntryDoubt, rows: readonly number[]): string {
+  if (doubt.kind === 'repeated') return `the same station stands in row ${rows[doubt.firstRow] ?? doubt.firstRow + 1} already`;
   if (doubt.kind === 'swapped') return 'weight and arm look swapped, or the arm is a moment';
   if (doubt.kind === 'moment') return `the arm looks like a moment: divided by the weight it is ${shown(doubt.arm)}`;
   return `the arm is further from the datum than ${shown(doubt.reach)}`;
@@ -50,7 +51,7 @@ export const LOADING_ENTRIES = laying({
   },
   sources: ['common-practice', 'sp-811'],
   notes:
-    'Common practice, no source: guesses from sizes, so nothing here is NO. An arm is doubted beyond five times the furthest limit of the envelope (400 at least). ' +
+    'Common practice, no source: guesses from sizes, so nothing here is NO. An arm is doubted beyond five times the furthest arm of the envelope or 40 times its width, whichever is more; a weight of the size of an arm beside an arm beyond three times or 12 times, or where swapping the two brings the total inside, as swapped. ' +
     'The total is compared with the envelope as typed and converted between pounds and kilograms.',
   examples: [
     {
@@ -62,19 +63,19 @@ export const LOADING_ENTRIES = laying({
         ['bags', 'CHECK', 'weight and arm look swapped, or the arm is a moment'],
         ['all', 'OK', ''],
       ],
-      source: 'Invented loading, worked by hand: both weights lie between 38 and 50, as arms do; both arms are beyond 400',
+      source: 'Invented loading, worked by hand: both weights lie between 38 and 50, as arms do; both arms are beyond 3 x 50 and 12 x 12',
     },
   ],
-  compute: ({ stations, weights, arms, envelope }) => {
+  compute: ({ stations, weights, arms, envelope }, { rows }) => {
     const entries = stations.map((name, index) => ({ name, weight: weights[index] ?? 0, arm: arms[index] ?? 0 }));
     const outline = outlineInWords(envelope);
     if ('reason' in outline) return [...entries.map(({ name }): ResultCell[] => [name, 'UNKNOWN', '']), ['all', 'CHECK', outline.reason]];
     const doubts = doubtsOfEntries(entries, outline);
-    const rows = entries.map(({ name }, index): ResultCell[] => {
+    const judged = entries.map(({ name }, index): ResultCell[] => {
       const doubt = doubts[index];
-      return doubt === undefined ? [name, 'OK', ''] : [name, 'CHECK', doubtInWords(doubt)];
+      return doubt === undefined ? [name, 'OK', ''] : [name, 'CHECK', doubtInWords(doubt, rows)];
     });
     const total = doubtOfTotal(entries, outline);
-    return [...rows, ['all', total === undefined ? 'OK' : 'CHECK', total === undefined ? '' : totalInWords(total)]];
+    return [...judged, ['all', total === undefined ? 'OK' : 'CHECK', total === undefined ? '' : totalInWords(total)]];
   },
 });

@@ -1,0 +1,92 @@
+// Reads what a loading is made of besides its stations: tanks, the arms of their fuel, and the limits of weight and lateral balance.
+import type { FuelArm } from '../../core/balanceChange';
+import { CoreError } from '../../core/errors';
+import type { WeightLimits } from '../../core/loading';
+import type { Tank } from '../../core/tanks';
+import { ArgumentError } from './argumentError';
+import { inWords, isBlank, isRange, sizeInWords } from './cellValues';
+import type { Parameter } from './declaration';
+import { labelledRows, type LabelledRow } from './readLabelledRows';
+import { limitInWords, numberFromCell } from './readNumber';
+import { plainWords } from './readText';
+import { NamedArgumentError } from './wordError';
+
+export const mostFuel = 1_000_000;
+export const furthestArm = 1_000_000;
+
+export const tankRows = labelledRows({
+  label: 'tank',
+  columns: [
+    { name: 'quantity on board', minimum: 0, maximum: mostFuel },
+    { name: 'place in the order of burning', minimum: 1, maximum: 99 },
+    { name: 'lateral arm', minimum: -furthestArm, maximum: furthestArm, mayBeBlank: true },
+  ],
+  help: 'Four columns: tank, usable quantity on board, place in the order of burning (tanks of one place burn together, the same from each), lateral arm (right positive; blank is the centre line).',
+});
+
+export const tankArmRows = labelledRows({
+  label: 'tank',
+  columns: [
+    { name: 'quantity in it', minimum: 0, maximum: mostFuel },
+    { name: 'arm', minimum: -furthestArm, maximum: furthestArm },
+  ],
+  help: 'Three columns: tank, quantity in it, arm of that fuel; two rows or more for each tank, from the manual. Straight lines between the rows, nothing beyond them.',
+});
+
+export interface Limits extends WeightLimits {
+  readonly left: number | undefined;
+  readonly right: number | undefined;
+}
+
+export const noLimits: Limits = { zeroFuel: undefined, takeoff: undefined, landing: undefined, left: undefined, right: undefined };
+const limitsMustBe = 'five cells in a row: most zero-fuel, take-off and landing weight, each above 0, lateral limit left and, further right, right';
+
+function readLimits(raw: unknown): Limits {
+  const range = isRange(raw) ? (raw as readonly (readonly unknown[])[]) : [[raw]];
+  const cells = range[0] ?? [];
+  if (range.length !== 1 || cells.length !== 5) throw new ArgumentError(limitsMustBe, `a range of ${sizeInWords(range.length, cells.length)}`);
+  const numbers = cells.map((cell, index) => {
+    const value = numberFromCell(cell);
+    const bad = value === undefined ? !isBlank(cell) : index < 3 && value <= 0;
+    if (bad) throw new ArgumentError(limitsMustBe, inWords(cell), 1, index + 1);
+    return value;
+  });
+  const [zeroFuel, takeoff, landing, left, right] = numbers;
+  if ((left === undefined) !== (right === undefined)) throw new ArgumentError(`${limitsMustBe}, both lateral limits or none`, 'one of them');
+  if (left !== undefined && right !== undefined && left >= right) throw new ArgumentError(limitsMustBe, `${limitInWords(left)} and ${limitInWords(right)}`, 1, 4);
+  return { zeroFuel, takeoff, landing, left, right };
+}
+
+export const limitRow: Parameter<Limits> & { readonly shape: 'table' } = {
+  shape: 'table',
+  unit: 'row',
+  mustBe: limitsMustBe,
+  help: 'Five cells in a row: most zero-fuel weight, most take-off weight, most landing weight, lateral limits left and right. A blank is no such limit.',
+  optional: undefined,
+  read: readLimits,
+};
+
+const tankArmsMustBe = 'rows of tank, quantity in it, arm, each quantity of a tank once, from empty to what is on board';
+
+function armsOf(name: string, quantity: number, rows: readonly LabelledRow[]): FuelArm[] {
+  const table = rows.map(({ numbers: [at = 0, arm = 0] }) => ({ quantity: at, arm })).sort((one, other) => one.quantity - other.quantity);
+  const bad = (got: string) => new NamedArgumentError('tank_arms', new ArgumentError(tankArmsMustBe, `${got} for ${inWords(name)}`));
+  const [first, last] = [table[0], table[table.length - 1]];
+  if (first === undefined || last === undefined) throw bad('no row');
+  const again = table.find((row, index) => row.quantity === table[index + 1]?.quantity);
+  if (again !== undefined) throw bad(`${limitInWords(again.quantity)} more than once`);
+  if (quantity > 0 && (first.quantity > 0 || last.quantity < quantity)) {
+    throw bad(`rows for ${limitInWords(first.quantity)} to ${limitInWords(last.quantity)} and ${limitInWords(quantity)} on board`);
+  }
+  return table;
+}
+
+export function tanksOf(rows: readonly LabelledRow[], arms: readonly LabelledRow[]): Tank[] {
+  if (rows.length === 0) throw new CoreError('nothing-given', { what: 'tanks' });
+  const keys = rows.map(({ name }) => plainWords(name));
+  return rows.map(({ name, numbers: [quantity = 0, order = 1, lateralArm = 0] }, index) => {
+    const key = plainWords(name);
+    if (keys.indexOf(key) < index) throw new NamedArgumentError('tanks', new ArgumentError(`${tankRows.mustBe}, each tank once`, `${inWords(name)} again`));
+    return { name, quantity, order, lateralArm, arms: armsOf(name, quantity, arms.filter((row) => plainWords(row.name) === key)) };
+  });
+}
