@@ -62,7 +62,7 @@ export function currencyLogWith(room: CurrencyRoom): SheetTemplate {
     rows: flights.last,
     columns: 18,
     columnWidths: [168, 74, 54, 74, 74, 64, 64, 44, 10, 74, 74, 38, 54, 58, 100, 100, 100, 100],
-    rowHeights: { 1: 32, 3: 36, 4: 36, [pilot.head]: 34, [items.head]: 34, [flights.head]: 34 },
+    rowHeights: { 1: 32, 3: 36, 4: 36, [pilot.head]: 34, [items.head]: 34, [flights.head]: 46 },
     frozenRows: 0,
     cells: [
       ...summaryCells(places),

@@ -60,7 +60,7 @@ export function dataLedgerWith(room: LedgerRoom): SheetTemplate {
     rows: diary.last + 2,
     columns: 18,
     columnWidths: [62, 108, 74, 74, 74, 74, 54, 54, 54, 74, 32, 108, 84, 100, 100, 100, 100, 100],
-    rowHeights: { 1: 32, 3: 96, [cards.head]: 34 },
+    rowHeights: { 1: 32, 3: 96, [cards.head]: 34, [places.licences.head]: 34 },
     frozenRows: 0,
     cells: [
       ...summaryCells(places),
