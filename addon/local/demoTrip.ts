@@ -7,8 +7,11 @@ export async function demoTripLines(): Promise<string[]> {
   const workbook = await openHeadless(sheetTemplates);
   try {
     const verdict = workbook.named('trip_verdict').flat().map(String).join('');
-    const reasons = workbook.named('trip_reasons').map((row) => row.map(String).filter((cell) => cell !== ''));
-    return [`The demo trip (invented): ${verdict}`, ...reasons.filter((row) => row.length > 0).map((row) => `  ${row.join('  ')}`)];
+    const reasons = workbook.named('trip_reasons').map((row) => row.map(String));
+    const widest = (column: number): number => Math.max(...reasons.map((row) => row[column]?.length ?? 0));
+    const widths = [widest(0), widest(1)];
+    const lines = reasons.filter((row) => row.some((cell) => cell !== '')).map((row) => row.map((cell, column) => cell.padEnd(widths[column] ?? 0)).join('  '));
+    return [`The demo trip (invented): ${verdict}`, ...lines.map((line) => `  ${line.trimEnd()}`)];
   } finally {
     workbook.dispose();
   }
