@@ -114,6 +114,12 @@ export function importLog(text: string, order?: DateOrder): ImportedLog {
   };
 }
 
+/** Headings of the file for columns (of these, or of all) that a log with such headings has no place for. */
+export function headingsWithoutPlace(headings: readonly string[], { found }: ImportedLog, among?: readonly Column[]): string[] {
+  const places = placesIn(headings);
+  return Object.entries(found).flatMap(([column, heading]) => (!places.has(column as Column) && (among?.includes(column as Column) ?? true) ? [heading] : []));
+}
+
 /** The flights as rows under the headings of a log (those of the sheet, gaps among them): a day as text, else numbers. */
 export function rowsUnder(headings: readonly string[], { flights }: ImportedLog): (string | number)[][] {
   const places = placesIn(headings);

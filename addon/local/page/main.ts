@@ -5,6 +5,7 @@ import { SentenceBook } from '../engine/sentenceBook';
 import { drawCharts } from './charts/drawCharts';
 import { drawPictures } from './drawPictures';
 import { elementNamed } from './elements';
+import { offerFiles } from './filesStrip';
 import { loadWorkbook, startGrid } from './grid';
 import { keepSaved } from './saving';
 import { showSentences } from './sentenceStrip';
@@ -26,6 +27,7 @@ async function start(): Promise<void> {
   followLinks(api, workbook);
   showSentences(api, workbook, book);
   showPanel(workbook);
+  offerFiles(api, workbook);
   keepSaved(api, workbook, answer.headers.get('ETag') ?? '');
   // For the browser's console and the tests of the page.
   Object.assign(window, { rampwright: { api, workbook } });
