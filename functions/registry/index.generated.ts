@@ -19,6 +19,7 @@ import { DESCENT_CROSSINGS } from '../descentCrossings';
 import { DESCENT_PLAN } from '../descentPlan';
 import { DESCENT_START_POINT } from '../descentPoint';
 import { FUEL_WEIGHT, FUEL_ENDURANCE, OXYGEN_ENDURANCE } from '../fuel';
+import { FUEL_REQUIRED } from '../fuelRules';
 import { COURSE_LEG, COURSE_POINT } from '../geodesy';
 import { HOLD_BRIEF } from '../holdPattern';
 import { HOLD_UNTIL } from '../holdTime';
@@ -79,6 +80,7 @@ export const registry: readonly FunctionDeclaration[] = [
   DESCENT_START_POINT,
   DUE_STATUS,
   FUEL_ENDURANCE,
+  FUEL_REQUIRED,
   FUEL_WEIGHT,
   HOLD_BRIEF,
   HOLD_ENTRY,

@@ -37,6 +37,7 @@ export type FunctionName =
   | 'DESCENT_START_POINT'
   | 'DUE_STATUS'
   | 'FUEL_ENDURANCE'
+  | 'FUEL_REQUIRED'
   | 'FUEL_WEIGHT'
   | 'HOLD_BRIEF'
   | 'HOLD_ENTRY'
