@@ -1,0 +1,168 @@
+// Files at the foot of the page: the calendar that is downloaded, read back by another program's parser (ical.js), and the
+// flights that are taken in, whatever the order of their columns.
+import { mkdirSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import ICAL from 'ical.js';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { sheetTemplates } from '../../sheets-templates';
+import { currencyLogSheet } from '../../sheets-templates/currencyLog';
+import { calculations, clickCell, launch, openPage, root, serveTemplates, showSheet, shown, textOf, untilSaved, watch, type Served, type Watched } from './support';
+
+const rowOf = (label: string): number => currencyLogSheet.cells.find(({ value }) => value === label)?.row ?? 0;
+const headRow = rowOf('day landings');
+/** The first row below the demo's flights. */
+const freeRow = Math.max(...currencyLogSheet.cells.filter(({ row, value }) => row > headRow && value !== undefined).map(({ row }) => row)) + 1;
+const pilotRow = rowOf("3  The pilot's list") + 3;
+const lastRow = currencyLogSheet.rows;
+
+interface Event {
+  readonly title: string;
+  readonly details: string;
+  readonly when: string;
+}
+
+function eventsIn(text: string): Event[] {
+  return new ICAL.Component(ICAL.parse(text) as unknown[]).getAllSubcomponents('vevent').map((one) => {
+    const { summary, description, startDate } = new ICAL.Event(one);
+    return { title: summary, details: description, when: startDate.isDate ? startDate.toString() : startDate.toJSDate().toISOString() };
+  });
+}
+
+describe('files at the foot of the page', () => {
+  let served: Served;
+  let browser: Browser;
+  let page: Page;
+  let watched: Watched;
+
+  const said = (): Promise<string> => textOf(page, 'files-said');
+  const sheet = (code: string): Promise<unknown> => page.evaluate(`(() => { const { workbook } = window.rampwright; ${code} })()`);
+
+  /** Chooses a file by the keyboard, and waits for what becomes of it. */
+  async function choose(lines: readonly string[], buffer: Buffer = Buffer.from(lines.join('\r\n'))): Promise<string> {
+    const close = page.getByRole('button', { name: 'Close', exact: true });
+    if (await close.isVisible()) await close.click();
+    const chooser = page.waitForEvent('filechooser');
+    await page.getByRole('button', { name: 'Import flights (CSV)' }).focus();
+    await page.keyboard.press('Enter');
+    await (await chooser).setFiles({ name: 'flights.csv', mimeType: 'text/csv', buffer });
+    await expect.poll(said).not.toBe('');
+    return said();
+  }
+
+  /** Item, counted, needed, verdict, good through of the pilot's list, as the grid shows them. */
+  async function pilotRowOf(item: string): Promise<unknown[]> {
+    for (let row = pilotRow; row < pilotRow + 30; row += 1) {
+      if ((await shown(page, `A${row}`)) === item) return Promise.all(['B', 'D', 'E'].map((column) => shown(page, `${column}${row}`)));
+    }
+    throw new Error(`the pilot's list has no "${item}"`);
+  }
+
+  async function calendar(): Promise<Event[]> {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Calendar file' }).focus();
+    await page.keyboard.press('Enter');
+    const file = await download;
+    expect(file.suggestedFilename()).toBe('rampwright.ics');
+    return eventsIn(await readFile(await file.path(), 'utf8'));
+  }
+
+  beforeAll(async () => {
+    mkdirSync(join(root, 'build/screenshots'), { recursive: true });
+    served = await serveTemplates(sheetTemplates);
+    browser = await launch();
+    page = await browser.newPage({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
+    watched = watch(page);
+    await openPage(page, served.address);
+    await showSheet(page, currencyLogSheet.name);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.stop();
+  });
+
+  it('downloads a calendar with the visits, renewals and lapses of the demo', async () => {
+    const events = await calendar();
+    const starting = (title: string): Event[] => events.filter((event) => event.title.startsWith(title));
+    // AIRAC dates 26 November and 24 December 2026, at the minutes typed beside the demo's cards; a moment of several series is titled by the first.
+    const visits = starting('Load data: ');
+    const changesAt = (when: string): string => visits.find((visit) => visit.when === when)?.details ?? '';
+    expect(changesAt('2026-11-26T09:01:00.000Z')).toContain('navigation (DEMO-1)');
+    expect(changesAt('2026-11-26T00:00:00.000Z')).toContain('navigation (DEMO-2, DEMO-4)');
+    expect(changesAt('2026-12-24T00:00:00.000Z')).toContain('navigation (DEMO-2, DEMO-4)');
+    expect(visits.length).toBe(new Set(visits.map(({ when }) => when)).size);
+    expect(starting('Licence ends: charts (DEMO-1)')[0]).toMatchObject({ when: '2026-12-15', details: '149 EUR' });
+    expect(starting('Last good day: flight review')[0]?.when).toBe('2028-06-30');
+    expect(starting('Last good day: DEMO-1 annual inspection')[0]?.when).toBe('2027-03-31');
+    expect(await said()).toMatch(new RegExp(`^Calendar file rampwright\\.ics: ${events.length} dates, as of 2026-11-25\\. Not in it: .*DEMO-3 annual inspection: no last good day`));
+    await page.screenshot({ path: join(root, 'build/screenshots/files.png') });
+  });
+
+  it('adds nothing from a file that is no log, and says why', async () => {
+    expect(await choose(['nothing of the kind', '1,2,3'])).toBe('Nothing was added: no line of headings with a date and an aircraft was found.');
+    expect(await choose(['aircraft,date,day landings', 'DEMO-1,2026-02-30,1'])).toBe('Nothing was added: line 2: "2026-02-30" is no date.');
+    expect(await shown(page, `A${freeRow}`)).toBeFalsy();
+    const many = Array.from({ length: 1100 }, (_, index) => `DEMO-1,2026-11-20,${index}`);
+    expect(await choose(['aircraft,date,approaches', ...many])).toContain('Nothing was added: ');
+  });
+
+  it('adds the flights of shuffled columns below the last one, and the list of the pilot changes', async () => {
+    const before = await pilotRowOf('passengers at night, SEL');
+    const calculatedBefore = await calculations(page);
+    const sentence = await choose(['Route,PIC,Night full stop,Registration,Night landings,Date,Day takeoffs', 'A-B,1.5,2,DEMO-1,2,2026-11-22,1', 'B-A,0:30,2,=DEMO-1,2,2026-11-23,', 'B-A,1,several,DEMO-1,1,2026-11-24,', 'B-A,1,1,DEMO-1,1,2026-11-24,']);
+    expect(sentence).toBe(`3 flights added to the sheet "Currency log", rows ${freeRow} to ${freeRow + 2}. Not taken: line 4: "several" under "Night full stop" is no number. Columns not understood: Route, Day takeoffs.`);
+    await expect.poll(() => calculations(page)).toBeGreaterThan(calculatedBefore);
+    expect(await Promise.all(['A', 'B', 'E', 'F', 'M'].map((column) => shown(page, `${column}${freeRow}`)))).toEqual(['DEMO-1', '2026-11-22', 2, 2, 1.5].map((value) => (typeof value === 'number' ? expect.toSatisfy((cell: unknown) => Number(cell) === value) : value)) as unknown[]);
+    expect(await shown(page, `A${freeRow + 1}`)).toBe('=DEMO-1');
+    const after = await pilotRowOf('passengers at night, SEL');
+    expect(Number(after[0])).toBe(Number(before[0]) + 3);
+    expect(after[2]).not.toBe(before[2]);
+    await page.screenshot({ path: join(root, 'build/screenshots/files-flights.png') });
+  });
+
+  it('does not add the same flights again, and one undo takes all of them away', async () => {
+    expect(await choose(['aircraft,date,night landings,night full stop,PIC', 'DEMO-1,2026-11-22,2,2,1.5'])).toBe('Nothing was added. 1 flight of the file stands in the log already.');
+    await clickCell(page, 'A6');
+    await page.keyboard.press('Control+z');
+    await expect.poll(async () => [await shown(page, `A${freeRow}`), await shown(page, `A${freeRow + 2}`)].every((value) => !value)).toBe(true);
+    expect(await shown(page, `A${freeRow - 1}`)).toBe('DEMO-1');
+  });
+
+  it('asks which comes first, day or month, where the file does not show it', async () => {
+    expect(await choose(['date,aircraft,hours', '03/04/2026,DEMO-1,1'])).toContain('can be read two ways');
+    await page.getByRole('button', { name: 'Month first' }).click();
+    await expect.poll(said).toBe(`1 flight added to the sheet "Currency log", row ${freeRow}.`);
+    expect(await shown(page, `B${freeRow}`)).toBe('2026-03-04');
+  });
+
+  it('shows a date as a date below the tint, keeps a filled row, and reads a file of an older encoding', async () => {
+    await sheet(`workbook.getActiveSheet().getRange('O${lastRow - 2}').setValue('my remark');`);
+    expect(await choose([], Buffer.from('date;aircraft;hours\r\n21.11.2026;M\xF6we;1,4\r\n', 'latin1'))).toBe(`1 flight added to the sheet "Currency log", row ${lastRow - 1}.`);
+    expect(await Promise.all(['A', 'B'].map((column) => shown(page, `${column}${lastRow - 1}`)))).toEqual(['Möwe', '2026-11-21']);
+    expect(await shown(page, `A${lastRow - 2}`)).toBeFalsy();
+    const more = await choose(['date,aircraft,hours', '2026-11-20,DEMO-1,1', '2026-11-19,DEMO-1,1']);
+    expect(more).toBe(`Nothing was added: the log is read down to row ${lastRow} and has room for 1 flight more, and the file has 2 new. Insert rows before that row first.`);
+  });
+
+  it('saved what it added', async () => {
+    await untilSaved(page);
+    expect((await readFile(served.filePath, 'utf8')).includes('Möwe')).toBe(true);
+  });
+
+  it('finds a renamed sheet, and says in a sentence which one is gone', async () => {
+    await sheet(`workbook.getSheetByName('Data ledger').setName('Our cards');`);
+    expect((await calendar()).some(({ title }) => title.startsWith('Load data'))).toBe(true);
+    await sheet(`workbook.deleteSheet(workbook.getSheetByName('Our cards'));`);
+    expect((await calendar()).some(({ title }) => title.startsWith('Load data'))).toBe(false);
+    expect(await said()).toContain('The sheet "Data ledger" is no longer in this workbook.');
+    await sheet(`workbook.deleteSheet(workbook.getSheetByName('Currency log'));`);
+    expect(await choose(['date,aircraft,hours', '2026-11-20,DEMO-1,1'])).toBe('Nothing was added: The sheet "Currency log" is no longer in this workbook.');
+    await page.getByRole('button', { name: 'Calendar file' }).click();
+    await expect.poll(said).toBe('No calendar file: no dates were found. The sheet "Data ledger" is no longer in this workbook. The sheet "Currency log" is no longer in this workbook.');
+  });
+
+  it('asked no other machine for anything, and reported no error', () => {
+    expect(watched).toEqual({ foreign: [], errors: [] });
+  });
+});
