@@ -37,10 +37,16 @@ async function textOf(file: File): Promise<string> {
   }
 }
 
+/** The button pressed goes with the sentence, so the keyboard is put back on one that stays. */
+function close(): void {
+  say('');
+  elementNamed('calendar-button').focus();
+}
+
 /** Shows sentences in the strip, with buttons for what may be answered, until they are closed. */
 function say(sentence: string, choices: readonly { readonly label: string; readonly chosen: () => void }[] = []): void {
   elementNamed('files-said').textContent = sentence;
-  const buttons = [...choices, { label: 'Close', chosen: () => say('') }].map(({ label, chosen }) => {
+  const buttons = [...choices, { label: 'Close', chosen: close }].map(({ label, chosen }) => {
     const button = document.createElement('button');
     button.type = 'button';
     button.textContent = label;
