@@ -93,3 +93,17 @@ export function openTable(table: NumberTable): AircraftTable {
     },
   };
 }
+
+/** What a table does not cover leaves a case unknown; any other fault of the table is its owner's to mend. */
+export const leavesUnknown: readonly string[] = ['table-outside', 'table-missing-point', 'table-bad-cell'];
+
+/** The table's answer for a brief, or why it has none for this case. The inputs are its first columns, in order. */
+export function readOrReason(table: AircraftTable, wanted: string, kind: AnswerColumn['kind'], inputs: readonly number[]): number | CoreError {
+  try {
+    const grid = table.withInputs(inputs.length);
+    return readGrid(grid, columnOf(grid, wanted, kind), inputs);
+  } catch (thrown) {
+    if (thrown instanceof CoreError && leavesUnknown.includes(thrown.code)) return thrown;
+    throw thrown;
+  }
+}

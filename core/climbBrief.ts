@@ -1,9 +1,8 @@
 // The climb out of one field today: what the manual gives against what the departure needs.
-import { columnOf, readGrid, type AircraftTable } from './aircraftTable';
+import { readOrReason, type AircraftTable } from './aircraftTable';
 import { pressureAltitudeFeet } from './atmosphere';
 import { climbGradientFeetPerNauticalMile, climbRateFeetPerMinute } from './climb';
 import { CoreError } from './errors';
-import { leavesUnknown } from './runwayBrief';
 import type { Verdict } from './verdict';
 
 export interface ClimbCase {
@@ -30,21 +29,11 @@ export interface ClimbBrief {
 /** A rate this little below the one needed, relative to it, is the same: binary rounding. */
 const roundingShare = 1e-9;
 
-function bookRate({ table, wanted, weight, temperatureCelsius }: ClimbCase, altitudeFeet: number): number | CoreError {
-  try {
-    const grid = table.withInputs(3);
-    return readGrid(grid, columnOf(grid, wanted, 'number'), [weight, altitudeFeet, temperatureCelsius]);
-  } catch (thrown) {
-    if (thrown instanceof CoreError && leavesUnknown.includes(thrown.code)) return thrown;
-    throw thrown;
-  }
-}
-
 /** The rate at the field, the thickest air of the climb; it falls with height, so look at the table higher up too. @source terminal-procedures, climb table. */
 export function climbBrief(climb: ClimbCase): ClimbBrief {
   const altitudeFeet = pressureAltitudeFeet(climb.elevationFeet, climb.altimeterSettingHectopascals);
   const needed = climbRateFeetPerMinute(climb.gradientFeetPerNauticalMile, climb.groundspeedKnots);
-  const rate = bookRate(climb, altitudeFeet);
+  const rate = readOrReason(climb.table, climb.wanted, 'number', [climb.weight, altitudeFeet, climb.temperatureCelsius]);
   if (rate instanceof CoreError) return { pressureAltitudeFeet: altitudeFeet, rateNeededFeetPerMinute: needed, book: rate, verdict: 'UNKNOWN' };
   const book = { rateFeetPerMinute: rate, gradientFeetPerNauticalMile: climbGradientFeetPerNauticalMile(rate, climb.groundspeedKnots) };
   return { pressureAltitudeFeet: altitudeFeet, rateNeededFeetPerMinute: needed, book, verdict: rate >= needed * (1 - roundingShare) ? 'OK' : 'NO' };

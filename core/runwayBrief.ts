@@ -1,5 +1,5 @@
 // Everything of one take-off or landing on one runway: air, wind, the manual's distance, its corrections, the margin.
-import { columnOf, readGrid, type AircraftTable } from './aircraftTable';
+import { readOrReason, type AircraftTable } from './aircraftTable';
 import { densityAltitudeFeet, pressureAltitudeFeet } from './atmosphere';
 import { CoreError } from './errors';
 import { runwayMargin, type RunwayMargin } from './runway';
@@ -61,9 +61,6 @@ export interface RunwayBrief extends WindComponents {
   readonly verdict: Verdict;
 }
 
-/** What the table does not cover leaves the case unknown; any other fault of the table is its owner's to mend. */
-export const leavesUnknown: readonly string[] = ['table-outside', 'table-missing-point', 'table-bad-cell'];
-
 function amountOf({ amount }: Correction, headwindKnots: number): number {
   if (typeof amount === 'number') return amount;
   return amount.share * Math.max(0, amount.from === 'ahead' ? headwindKnots : -headwindKnots);
@@ -79,19 +76,9 @@ function effectOf(correction: Correction, headwindKnots: number): CorrectionEffe
 export const correctedDistance = (book: number, effects: readonly CorrectionEffect[]): number =>
   effects.reduce((distance, { percent }) => distance * (1 + percent / 100), book);
 
-/** The manual's distance, or why it has none for this case. */
-function bookDistance({ table, wanted, weight, temperatureCelsius }: RunwayCase, altitudeFeet: number): number | CoreError {
-  try {
-    const grid = table.withInputs(3);
-    return readGrid(grid, columnOf(grid, wanted, 'distance'), [weight, altitudeFeet, temperatureCelsius]);
-  } catch (thrown) {
-    if (thrown instanceof CoreError && leavesUnknown.includes(thrown.code)) return thrown;
-    throw thrown;
-  }
-}
-
 function distancesOf(runwayCase: RunwayCase, altitudeFeet: number, effects: readonly CorrectionEffect[]): BriefDistances | CoreError {
-  const book = bookDistance(runwayCase, altitudeFeet);
+  const { table, wanted, weight, temperatureCelsius } = runwayCase;
+  const book = readOrReason(table, wanted, 'distance', [weight, altitudeFeet, temperatureCelsius]);
   if (book instanceof CoreError) return book;
   const corrected = correctedDistance(book, effects);
   return { book, corrected, ...runwayMargin(runwayCase.available, corrected, runwayCase.factor) };

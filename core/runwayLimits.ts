@@ -1,8 +1,8 @@
 // What else this runway would carry today: the greatest weight, and the highest temperature, at which it still fits.
-import { columnOf } from './aircraftTable';
+import { columnOf, leavesUnknown } from './aircraftTable';
 import { largestFitting, type TableLimit } from './aircraftTableLimit';
 import { CoreError } from './errors';
-import { leavesUnknown, runwayBrief, type RunwayBrief, type RunwayCase } from './runwayBrief';
+import { runwayBrief, type RunwayBrief, type RunwayCase } from './runwayBrief';
 
 export interface RunwayLimits {
   readonly brief: RunwayBrief;

@@ -1,12 +1,11 @@
 // Sheet functions that judge a whole loading: its points, its burn, its entries, and what to change.
-import { judgeLoading, trackBetween, type LateralSpan, type LoadingCase, type LoadingPoint, type Station } from '../core/loading';
+import { judgeLoading, trackBetween, type LateralLimits, type LateralSpan, type LoadingCase, type LoadingPoint, type Station } from '../core/loading';
 import { remedyFor, type Remedy } from '../core/loadingRemedy';
 import { totalFuel } from '../core/tanks';
 import { armOfItem, envelopeTable } from './balance';
-import { laying, result, type ResultCell } from './registry/declaration';
+import { laying, result, type ResultCell, type Values } from './registry/declaration';
 import { column, optional } from './registry/modifiers';
-import type { LabelledRow } from './registry/readLabelledRows';
-import { furthestArm, limitRow, mostFuel, noLimits, tankArmRows, tankRows, tanksOf, type Limits } from './registry/readLoading';
+import { furthestArm, limitRow, mostFuel, noLimits, tankArmRows, tankRows, tanksOf } from './registry/readLoading';
 import { limitInWords, number } from './registry/readNumber';
 import { text } from './registry/readText';
 
@@ -20,7 +19,7 @@ const stationArms = column(armOfItem);
 const fuelQuantity = (help: string) => number({ unit: 'as the tanks', minimum: 0, maximum: mostFuel, help });
 const fuelWeightEach = number({ unit: 'weight of one unit of fuel', minimum: 0, maximum: 100, aboveMinimum: true, help: 'Weight of one unit of fuel, such as 6.0 lb a US gallon or 0.72 kg a litre of avgas.' });
 
-const shared = {
+const parameters = {
   stations: stationNames,
   weights: stationWeights,
   arms: stationArms,
@@ -30,22 +29,14 @@ const shared = {
   taxi_fuel: fuelQuantity('Fuel burned before take-off.'),
   trip_fuel: fuelQuantity('Fuel burned from take-off to landing.'),
   envelope: envelopeTable('Two columns, arm and weight: the corners of the limits in order round them.'),
-} as const;
+  limits: optional(limitRow, noLimits, 'only the envelope limits the weight'),
+  lateral_arms: optional(column(number({ unit: '', minimum: -furthestArm, maximum: furthestArm, help: 'Lateral arm of each station, right positive.' })), undefined, 'lateral balance is UNKNOWN where there are lateral limits'),
+  track_steps: optional(number({ unit: '', minimum: 0, maximum: 200, whole: true, help: 'Parts into which the burn is cut for drawing: a row for each end of a part, from take-off to empty tanks.' }), 0, 'there are no such rows'),
+};
 
-interface SharedValues {
-  readonly stations: readonly string[];
-  readonly weights: readonly number[];
-  readonly arms: readonly number[];
-  readonly tanks: readonly LabelledRow[];
-  readonly tank_arms: readonly LabelledRow[];
-  readonly fuel_weight_each: number;
-  readonly taxi_fuel: number;
-  readonly trip_fuel: number;
-  readonly envelope: LoadingCase['envelope'];
-}
-
-function loadingCase(values: SharedValues, limits: Limits, lateralArms: readonly (number | undefined)[]): LoadingCase {
-  const stations: Station[] = values.stations.map((name, index) => ({ name, weight: values.weights[index] ?? 0, arm: values.arms[index] ?? 0, lateralArm: lateralArms[index] }));
+function loadingCase(values: Values<typeof parameters>): LoadingCase {
+  const { weights, arms, lateral_arms: lateralArms, limits } = values;
+  const stations: Station[] = values.stations.map((name, index) => ({ name, weight: weights[index] ?? 0, arm: arms[index] ?? 0, lateralArm: lateralArms[index] }));
   const { left, right } = limits;
   return {
     stations,
@@ -82,7 +73,7 @@ const pointRow = (name: string, point: LoadingPoint, reason: string): ResultCell
   name, point.verdict, point.weight, point.arm, point.forwardMargin ?? '', point.aftMargin ?? '', point.weightMargin ?? '', reason,
 ];
 
-function lateralRow(span: LateralSpan, left: number, right: number): ResultCell[] {
+function lateralRow(span: LateralSpan, { left, right }: LateralLimits): ResultCell[] {
   if (span.left === undefined || span.right === undefined) return ['lateral', span.verdict, '', '', '', '', '', 'a station has no lateral arm'];
   const reason = `from ${shown(span.left)} to ${shown(span.right)}, limits ${shown(left)} to ${shown(right)}`;
   return ['lateral', span.verdict, '', '', '', '', '', reason];
@@ -136,12 +127,7 @@ export const LOADING_BRIEF = laying({
   name: 'LOADING_BRIEF',
   subject,
   summary: 'A whole loading judged: zero fuel, take-off, landing, the whole burn between them, lateral balance, and what to change.',
-  parameters: {
-    ...shared,
-    limits: optional(limitRow, noLimits, 'only the envelope limits the weight'),
-    lateral_arms: optional(column(number({ unit: '', minimum: -furthestArm, maximum: furthestArm, help: 'Lateral arm of each station, right positive.' })), undefined, 'lateral balance is UNKNOWN where there are lateral limits'),
-    track_steps: optional(number({ unit: '', minimum: 0, maximum: 200, whole: true, help: 'Parts into which the burn is cut for drawing: a row for each end of a part, from take-off to empty tanks.' }), 0, 'there are no such rows'),
-  },
+  parameters,
   results: {
     point: result('', 'Zero fuel, take-off, landing, on the way, reserve, lateral (where there are limits), to change; then the burn, with the fuel on board as the reason.'),
     verdict: result('', 'OK, NO, CHECK (outside only beyond the landing fuel) or UNKNOWN.'),
@@ -170,11 +156,11 @@ export const LOADING_BRIEF = laying({
       source: 'Invented loading, worked by hand: 1,340 at 59,200 / 1,340; 28 x 6 of fuel at 48 gives 1,508 at 67,264 / 1,508',
     },
   ],
-  compute: ({ limits, lateral_arms, track_steps, ...values }) => {
-    const loading = loadingCase(values, limits, lateral_arms);
+  compute: (values) => {
+    const loading = loadingCase(values);
     const judged = judgeLoading(loading);
-    const { left, right } = limits;
-    const lateral = judged.lateral === undefined || left === undefined || right === undefined ? [] : [lateralRow(judged.lateral, left, right)];
+    const { lateralLimits } = loading;
+    const lateral = judged.lateral === undefined || lateralLimits === undefined ? [] : [lateralRow(judged.lateral, lateralLimits)];
     return [
       pointRow('zero fuel', judged.zeroFuel, pointReason(judged.zeroFuel)),
       pointRow('take-off', judged.takeoff, pointReason(judged.takeoff)),
@@ -183,7 +169,7 @@ export const LOADING_BRIEF = laying({
       pointRow('reserve', judged.reserve, `worst beyond landing, ${pointReason(judged.reserve)}`),
       ...lateral,
       ['to change', '', '', '', '', '', '', remedyInWords(remedyFor(loading, judged))],
-      ...trackRows(loading, track_steps),
+      ...trackRows(loading, values.track_steps),
     ];
   },
 });
