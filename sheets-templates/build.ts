@@ -62,5 +62,12 @@ export const verdictOf = (expression: string): string =>
 export const worstOf = (range: string, expected = `ROWS(${range})`): string =>
   `=IF(COUNTIF(${range},"NO")>0,"NO",IF(OR(${expected}=0,COUNTIF(${range},"OK")+COUNTIF(${range},"CHECK")<${expected}),"UNKNOWN",IF(COUNTIF(${range},"CHECK")>0,"CHECK","OK")))`;
 
+/** Formula text: "NO: one; another. " where any row of the verdicts holds this word, else nothing. */
+export const namedFor = (word: string, verdicts: string, what: string): string =>
+  `IF(COUNTIF(${verdicts},"${word}")=0,"","${word}: "&TEXTJOIN("; ",TRUE,FILTER(${what},${verdicts}="${word}"))&". ")`;
+
+/** Formula text: no more than so many characters, so that a long list keeps its beginning in sight and says that it goes on. */
+export const capped = (text: string, most: number): string => `IF(LEN(${text})>${most},LEFT(${text},${most})&" ... more below",${text})`;
+
 export const caution =
   "Planning aid only. The aircraft's approved manual, current official data, local rules and the pilot in command decide. Nothing here is certified or approved.";

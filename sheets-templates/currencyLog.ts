@@ -1,5 +1,5 @@
 // The Currency log: a pilot's flights and papers and an aircraft's inspections, and the day on which each lapses.
-import { area, caution, cell, line } from './build';
+import { area, capped, caution, cell, line, namedFor } from './build';
 import { flightCells, itemCells, paperCells, pilotCells, placesFor, rulesCell, type CurrencyPlaces, type CurrencyRoom } from './currencySections';
 import { column } from './lists';
 import { sheetNames } from './places';
@@ -7,17 +7,15 @@ import type { SheetTemplate, TemplateCell, Validation } from './template';
 
 const usualRoom: CurrencyRoom = { papers: 14, pilot: 30, items: 24, flights: 1000, tinted: 60 };
 
-/** "NO: one; another. " for each verdict that asks for something. */
-function inWords(verdicts: string, what: string): string {
-  return ['NO', 'UNKNOWN', 'CHECK'].map((word) => `IF(COUNTIF(${verdicts},"${word}")=0,"","${word}: "&TEXTJOIN("; ",TRUE,FILTER(${what},${verdicts}="${word}"))&". ")`).join('&');
-}
+/** Formula text: the items of each verdict that asks for something. */
+const inWords = (verdicts: string, what: string): string => ['NO', 'UNKNOWN', 'CHECK'].map((word) => namedFor(word, verdicts, what)).join('&');
 
 function summaryCells(places: CurrencyPlaces): TemplateCell[] {
   const { pilot, items, flights } = places;
   const verdicts = column(pilot, 'D');
   const throughDays = column(pilot, 'E');
   const next = `MINIFS(${throughDays},${throughDays},">="&as_of)`;
-  const all = (list: string, words: string, good: string): string => `=IFERROR(IF(COUNTIF(${list},"OK")=0,"",COUNTIF(${list},"OK")&" OK. ")&${words},"${good}")`;
+  const all = (list: string, words: string, good: string): string => `=IFERROR(IF(COUNTIF(${list},"OK")=0,"",COUNTIF(${list},"OK")&" OK. ")&${capped(`(${words})`, 400)},"${good}")`;
   return [
     cell(1, 1, 'Currency log', 'title'),
     cell(1, 4, 'Invented pilot, aircraft, papers and flights, for demonstration.', 'subtitle'),
@@ -62,7 +60,7 @@ export function currencyLogWith(room: CurrencyRoom): SheetTemplate {
     rows: flights.last,
     columns: 18,
     columnWidths: [168, 74, 54, 74, 74, 64, 64, 44, 10, 74, 74, 38, 54, 58, 100, 100, 100, 100],
-    rowHeights: { 1: 32, 3: 36, 4: 36, [pilot.head]: 34, [items.head]: 34, [flights.head]: 46 },
+    rowHeights: { 1: 32, 3: 66, 4: 66, [pilot.head]: 34, [items.head]: 34, [flights.head]: 46 },
     frozenRows: 0,
     cells: [
       ...summaryCells(places),

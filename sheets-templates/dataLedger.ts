@@ -1,5 +1,5 @@
 // The Data ledger: cards, fleet, licences, costs and the diary, for whoever keeps the data of a fleet current.
-import { area, caution, cell, line, worstOf } from './build';
+import { area, capped, caution, cell, line, namedFor, worstOf } from './build';
 import { forecastCells, recordCells, recordMerges } from './ledgerRecord';
 import { cardCells, diaryCells, fleetCells, fleetTop, licenceCells, memberCells, placesFor, sectionsLine, type LedgerPlaces, type LedgerRoom } from './ledgerSections';
 import { column } from './lists';
@@ -13,8 +13,8 @@ function summaryCells(places: LedgerPlaces): TemplateCell[] {
   const of = (letter: string): string => column(cards, letter);
   const filled = `SUMPRODUCT(((${of('A')}<>"")+(${of('C')}<>"")+(${of('E')}<>"")>0)*1)`;
   const card = `${of('A')}&" "&${of('B')}&", "&${of('C')}`;
-  const named = (word: string, what: string): string => `IF(COUNTIF(${of('J')},"${word}")=0,"","${word}: "&TEXTJOIN("; ",TRUE,FILTER(${what},${of('J')}="${word}"))&". ")`;
-  const inWords = `${named('NO', `${card}&" ("&${of('M')}&")"`)}&${named('UNKNOWN', `${card}&" ("&${of('M')}&")"`)}&${named('CHECK', card)}`;
+  const withReason = `${card}&" ("&${of('M')}&")"`;
+  const inWords = `${namedFor('NO', of('J'), withReason)}&${namedFor('UNKNOWN', of('J'), withReason)}&${namedFor('CHECK', of('J'), card)}`;
   const next = (what: string, letter: string): string => `INDEX(${column(diary, letter)},MATCH("${what}",${column(diary, 'A')},0))`;
   return [
     cell(1, 1, 'Data ledger', 'title'),
@@ -22,8 +22,8 @@ function summaryCells(places: LedgerPlaces): TemplateCell[] {
     cell(2, 1, caution, 'subtitle'),
     cell(3, 1, 'All cards', 'title'),
     cell(3, 3, worstOf(of('J'), filled), 'bigVerdict', { note: 'The worst of the cards on the day as_of of the Start sheet: NO, then UNKNOWN, then CHECK, then OK.' }),
-    cell(3, 5, `=IF(C3="OK","Every card is in force, verified and licensed.",IFERROR(${inWords},"The cards below cannot be judged, or there are none."))`, 'reason'),
-    ...line(4, 1, ['Next load', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('load', 'B')},"yyyy-mm-dd hh:mm")&"  "&${next('load', 'G')},"none in the diary")`, 'computedText']),
+    cell(3, 5, `=IF(C3="OK","Every card is in force, verified and licensed.",IFERROR(${capped(inWords, 500)},"The cards below cannot be judged, or there are none."))`, 'reason'),
+    ...line(4, 1, ['Next load', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('load', 'B')},"yyyy-mm-dd hh:mm")&"  "&${capped(next('load', 'G'), 130)},"none in the diary")`, 'computedText']),
     ...line(5, 1, ['Next renewal', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('renew', 'C')},"yyyy-mm-dd")&"  "&${next('renew', 'G')},"none in the diary")`, 'computedText']),
     cell(6, 1, 'Further down, from row', 'label'),
     sectionsLine(places),
