@@ -3,7 +3,7 @@ import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { sheetTemplates } from '../../sheets-templates';
-import { packedElement, packTemplates } from '../google/packedTemplates';
+import { packedElement, packTemplates } from '../workbook/packedTemplates';
 import { googleCode } from './googleBundle';
 import { panelPage } from './panelPage';
 

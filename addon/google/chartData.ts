@@ -2,7 +2,7 @@
 // So the points of a chart are laid out again beside the sheet: all x in one column, each series' y in its own.
 import { address } from '../../sheets-templates/build';
 import type { ChartSeries, ScatterChart, SheetTemplate, TemplateCell } from '../../sheets-templates/template';
-import { areaText, readArea, type Area } from './areas';
+import { areaText, readArea, type Area } from '../workbook/areas';
 
 export interface ChartBlock {
   readonly chart: ScatterChart;

@@ -1,9 +1,9 @@
 // What the menu and the panel ask for. Runs with the user's authorisation (menu items and panel calls always do).
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import type { PanelAnswer, PanelGiven, PanelQuestion, PanelReply } from '../panel/host';
-import { rewriteFormula } from './formulaText';
+import { rewriteFormula } from '../workbook/formulaText';
 import { insertSheets, type InsertReport } from './insertSheets';
-import { templatesInPage } from './packedTemplates';
+import { templatesInPage } from '../workbook/packedTemplates';
 import { reasonOf } from './reason';
 
 const title = 'Rampwright';
@@ -58,9 +58,17 @@ function insertForPanel(keys: readonly string[]): InsertReport {
   return insertSheets(known, templates);
 }
 
+const notYet = (): never => {
+  throw new Error('This is not built yet.');
+};
+
 const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>) => PanelAnswer<Question> } = {
   insertSheets: ({ keys }) => insertForPanel(keys),
   putFormula: ({ formula }) => putFormula(formula),
+  readWorkbook: notYet,
+  goTo: notYet,
+  freezeSheet: notYet,
+  updateSheets: notYet,
 };
 
 /** The panel's one door: plain data in, plain data out, and a refusal as a sentence rather than as an exception. */

@@ -1,26 +1,14 @@
 // What of ours is in the document already: sheets inserted earlier, found by the mark they carry, and still laid out as
 // they were, so that a new sheet may read them.
-import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
+import type { SheetTemplate } from '../../sheets-templates/template';
+import type { ExistingSheet } from '../workbook/insertionPlan';
+import type { SheetMark } from '../workbook/snapshot';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** Key of the developer metadata on each sheet of ours. */
 export const markKey = 'rampwright_sheet';
-
-export interface SheetMark {
-  readonly key: SheetKey;
-  readonly version: number;
-  /** Range names of the template, and what they were called in this document. */
-  readonly names: Readonly<Record<string, string>>;
-}
-
-export interface ExistingSheet {
-  readonly key: SheetKey;
-  readonly sheetName: string;
-  readonly sheetId: number;
-  readonly names: Readonly<Record<string, string>>;
-}
 
 export function writeMark(sheet: Sheet, mark: SheetMark): void {
   sheet.addDeveloperMetadata(markKey, JSON.stringify(mark), SpreadsheetApp.DeveloperMetadataVisibility.PROJECT);
@@ -48,11 +36,11 @@ function stillLaidOut(sheet: Sheet, { cells }: SheetTemplate): boolean {
 export function existingSheets(document: Document, templates: readonly SheetTemplate[], rangeNames: ReadonlySet<string>): ExistingSheet[] {
   const marks = document.createDeveloperMetadataFinder().withKey(markKey).find();
   return marks.flatMap((metadata) => {
-    const { key, version, names = {} } = readMark(metadata.getValue());
+    const { key, version, set = '', names = {} } = readMark(metadata.getValue());
     const template = templates.find((one) => one.key === key && one.version === version);
     const sheet = metadata.getLocation().getSheet();
     const named = Object.values(names).every((name) => rangeNames.has(name));
     if (template === undefined || sheet === null || !named || !stillLaidOut(sheet, template)) return [];
-    return [{ key: template.key, sheetName: sheet.getName(), sheetId: sheet.getSheetId(), names }];
+    return [{ key: template.key, sheetName: sheet.getName(), sheetId: String(sheet.getSheetId()), set, names }];
   });
 }

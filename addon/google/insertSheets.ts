@@ -2,7 +2,7 @@
 // fails, everything added so far is removed and the reason said.
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { existingSheets, writeMark } from './documentState';
-import { planInsertion, type InsertionPlan } from './insertionPlan';
+import { planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
 import { reasonOf } from './reason';
 import { textStyles } from './writeLook';
 import { writeSheet } from './writeSheet';
@@ -55,11 +55,12 @@ function makeSheets(document: Document, { added, names, sheetsBefore }: Insertio
 
 /** The text of a link to a sheet, asked for only where a cell goes there, and once. */
 function linksOf({ added, reused }: InsertionPlan, sheets: readonly Sheet[]): (key: SheetKey) => string | undefined {
-  const known = new Map<SheetKey, number | undefined>();
+  const known = new Map<SheetKey, string | undefined>();
   return (key) => {
     if (!known.has(key)) {
       const index = added.findIndex(({ template }) => template.key === key);
-      known.set(key, sheets[index]?.getSheetId() ?? reused.find((one) => one.key === key)?.sheetId);
+      const inserted = sheets[index]?.getSheetId();
+      known.set(key, inserted === undefined ? reused.find((one) => one.key === key)?.sheetId : String(inserted));
     }
     const identifier = known.get(key);
     return identifier === undefined ? undefined : `#gid=${identifier}`;
@@ -72,12 +73,13 @@ function writeAll(document: Document, plan: InsertionPlan, made: Added): void {
   if (first === undefined) return;
   const fresh = { rows: first.getMaxRows(), columns: first.getMaxColumns() };
   const context = { names: plan.names, linkTo: linksOf(plan, sheets), styleOf: textStyles(), fresh };
+  const set = plan.reused[0]?.set ?? String(first.getSheetId());
   plan.added.forEach(({ template }, index) => {
     const sheet = sheets[index];
     if (sheet === undefined) return;
     writeSheet(sheet, template, context);
     const given = template.names.map(({ name }) => [name, plan.names.ranges.get(name) ?? name]);
-    writeMark(sheet, { key: template.key, version: template.version, names: Object.fromEntries(given) as Record<string, string> });
+    writeMark(sheet, { key: template.key, version: template.version, set, names: Object.fromEntries(given) as Record<string, string> });
   });
   document.setActiveSheet(first);
   // Writes are kept back by the platform; only now is it known that all of them went through.

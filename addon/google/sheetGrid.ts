@@ -2,8 +2,8 @@
 import { dayNumber } from '../../core/civilDate';
 import { formats, styles, type CellLook, type StyleName } from '../../sheets-templates/look';
 import type { SheetKey, SheetTemplate, TemplateCell, TemplateValue } from '../../sheets-templates/template';
-import { readArea } from './areas';
-import { rewriteFormula, type NewNames } from './formulaText';
+import { readArea } from '../workbook/areas';
+import { rewriteFormula, type NewNames } from '../workbook/formulaText';
 
 export type GridValue = string | number | boolean;
 

@@ -1,7 +1,7 @@
 // Writes the look of a sheet: one call for each property of all its cells, one for each stroke of widths or heights.
 import { fontFamily, styles, type CellLook, type StyleName } from '../../sheets-templates/look';
 import type { SheetTemplate } from '../../sheets-templates/template';
-import { areasOf, areaText, eachCell, equalRuns, fewestStrokes, readArea, type Area } from './areas';
+import { areasOf, areaText, eachCell, equalRuns, fewestStrokes, readArea, type Area } from '../workbook/areas';
 import { layer, type SheetGrid } from './sheetGrid';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

@@ -2,8 +2,8 @@
 // computed cell is typed over.
 import { verdictTints } from '../../sheets-templates/look';
 import type { SheetTemplate, Validation } from '../../sheets-templates/template';
-import { areasOf, areaText, eachCell, readArea } from './areas';
-import { rewriteFormula, type NewNames } from './formulaText';
+import { areasOf, areaText, eachCell, readArea } from '../workbook/areas';
+import { rewriteFormula, type NewNames } from '../workbook/formulaText';
 import type { SheetGrid } from './sheetGrid';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

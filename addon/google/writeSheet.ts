@@ -3,7 +3,7 @@
 import type { StyleName } from '../../sheets-templates/look';
 import type { SheetTemplate } from '../../sheets-templates/template';
 import { chartBlocks, type ChartBlock } from './chartData';
-import type { NewNames } from './formulaText';
+import type { NewNames } from '../workbook/formulaText';
 import { sheetGrid, type LinkTo } from './sheetGrid';
 import { writeLook } from './writeLook';
 import { writeProtection, writeValidations, writeVerdictTints } from './writeRules';

@@ -5,7 +5,7 @@ import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync,
 import { join } from 'node:path';
 import { panelPage } from '../build/panelPage';
 
-const sourceFolders = ['core', 'functions', 'sheets-templates', 'addon/local', 'addon/calendar', 'addon/panel', 'addon/pictures', 'addon/build'];
+const sourceFolders = ['core', 'functions', 'sheets-templates', 'addon/local', 'addon/calendar', 'addon/panel', 'addon/pictures', 'addon/workbook', 'addon/build'];
 
 function fingerprint(root: string): string {
   const hash = createHash('sha256');

@@ -1,7 +1,33 @@
 // What the panel may ask of the spreadsheet it stands beside. Each host answers in its own way: Google Sheets through
 // google.script.run, the local workbook through messages between frames. Everything is plain data, so that it survives both.
 
+import type { CarriedSheet } from '../workbook/carriedInputs';
+import type { WorkbookSnapshot } from '../workbook/snapshot';
+
 interface PanelQuestions {
+  /** The workbook as plain data: the sheet in sight only, or every sheet. Refused while formulas are still being worked out. */
+  readWorkbook: {
+    readonly given: { readonly sheets: 'shown' | 'all' };
+    readonly answer: WorkbookSnapshot;
+  };
+  /** Shows a cell and selects it. */
+  goTo: {
+    readonly given: { readonly sheet: string; readonly row: number; readonly column: number };
+    readonly answer: { readonly cell: string };
+  };
+  /** Copies the sheet in sight beside it, every formula of the copy turned into the value it shows; the sheet itself stays. */
+  freezeSheet: {
+    readonly given: Readonly<Record<string, never>>;
+    readonly answer: { readonly sheet: string; readonly formulas: number };
+  };
+  /**
+   * Puts sheets of today's version in the place of a set of older ones: they take over the names, with these entries in
+   * them, and the older ones stay beside them under another name, for the user to delete.
+   */
+  updateSheets: {
+    readonly given: { readonly set: string; readonly entries: readonly CarriedSheet[] };
+    readonly answer: { readonly updated: readonly string[]; readonly kept: readonly string[] };
+  };
   /** Adds sheets by key; nothing is overwritten. */
   insertSheets: {
     readonly given: { readonly keys: readonly string[] };

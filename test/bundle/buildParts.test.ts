@@ -7,7 +7,7 @@ import { lazyModules } from '../../addon/build/lazyModules';
 import { withoutRemarks } from '../../addon/build/slimMetar';
 import { withoutTexts } from '../../addon/build/stripTexts';
 import { parameterName, wrapperSource } from '../../addon/build/wrappers';
-import { packedElement, packTemplates, templatesInPage, unpackTemplates } from '../../addon/google/packedTemplates';
+import { packedElement, packTemplates, templatesInPage, unpackTemplates } from '../../addon/workbook/packedTemplates';
 import { registry } from '../../functions/registry/index.generated';
 import { sheetTemplates } from '../../sheets-templates';
 import { bareContext } from './bareContext';

@@ -103,7 +103,7 @@ describe('one insertion into a fresh document', () => {
 
   it('marks each sheet with its template, its version and its names', () => {
     const dock = inserted().sheet('Dock side');
-    expect(dock.metadata.map((metadata) => JSON.parse(metadata.getValue() ?? '') as unknown)).toEqual([{ key: 'trip', version: 1, names: { dock_verdict: 'dock_verdict' } }]);
+    expect(dock.metadata.map((metadata) => JSON.parse(metadata.getValue() ?? '') as unknown)).toEqual([{ key: 'trip', version: 1, set: '1', names: { dock_verdict: 'dock_verdict' } }]);
   });
 });
 

@@ -1,7 +1,7 @@
 // Moments of UTC as the local workbook shows them: on the clock of the machine, whichever zone that is in.
 import { afterEach, expect, it } from 'vitest';
 import { localDateHost } from '../../addon/local/engine/localDateHost';
-import { isoFromSerial, serialFromDate } from '../../addon/local/engine/serialDates';
+import { isoFromSerial, serialFromDate } from '../../addon/workbook/serialDates';
 import { instantOf, dayNumber } from '../../core/civilDate';
 
 const zone = process.env.TZ;

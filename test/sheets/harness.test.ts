@@ -2,7 +2,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { isDatePattern } from '../../addon/local/engine/engineValues';
-import { isoFromSerial, serialFromIso } from '../../addon/local/engine/serialDates';
+import { isoFromSerial, serialFromIso } from '../../addon/workbook/serialDates';
 import { tinyTemplate } from '../support/tinyTemplate';
 import { changedTemplates, everything, type Changes } from './changedTemplates';
 

@@ -3,7 +3,7 @@
 import { Model } from '@ironcalc/wasm';
 import type { CellResult, HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { rangeFromA1 } from '../../addon/local/engine/a1';
-import { serialFromIso } from '../../addon/local/engine/serialDates';
+import { serialFromIso } from '../../addon/workbook/serialDates';
 import { address, on } from '../../sheets-templates/build';
 import type { SheetTemplate, TemplateValue } from '../../sheets-templates/template';
 import { formulaCells, type FormulaCell } from './callGraph';

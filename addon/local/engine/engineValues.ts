@@ -4,7 +4,7 @@ import type { Nullable } from '@univerjs/core';
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import type { CellValue } from '../../../functions/registry/cellValues';
 import type { SheetResult } from '../../../functions/registry/evaluate';
-import { dateFromSerial, serialFromDate } from './serialDates';
+import { dateFromSerial, serialFromDate } from '../../workbook/serialDates';
 
 export type EngineModule = typeof EngineNamespace;
 type EngineValue = EngineNamespace.BaseValueObject;

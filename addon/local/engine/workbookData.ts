@@ -4,7 +4,7 @@ import type { ICellData, IWorkbookData, IWorksheetData, LocaleType, CellValueTyp
 import type { SheetTemplate, TemplateCell, TemplateValue } from '../../../sheets-templates/template';
 import { rangeFromA1 } from './a1';
 import { plainStyle, styleKey, usedStyles } from './cellStyles';
-import { serialFromIso } from './serialDates';
+import { serialFromIso } from '../../workbook/serialDates';
 import { plainRowHeight, sheetIdOf, workbookId } from './workbookIds';
 import { workbookResources } from './workbookResources';
 

@@ -4,7 +4,7 @@ import { verdictTints } from '../../../sheets-templates/look';
 import type { ChartSeries, ScatterChart, SheetPicture, SheetTemplate, Validation } from '../../../sheets-templates/template';
 import { a1FromRange, quoteSheetName, rangeFromA1 } from './a1';
 import { chartPlace } from './chartPlace';
-import { serialFromIso } from './serialDates';
+import { serialFromIso } from '../../workbook/serialDates';
 import { chartComponent, pictureComponent, sheetIdOf } from './workbookIds';
 
 interface Resource {

@@ -2,7 +2,7 @@
 // their cells stand.
 import { aircraftEntries, diaryEntries, pilotEntries, together, type AnswerRow } from '../../calendar/calendarEntries';
 import { calendarText, type CalendarEntries } from '../../calendar/calendarText';
-import { isoFromSerial } from '../engine/serialDates';
+import { isoFromSerial } from '../../workbook/serialDates';
 import { answersOf, callNamed, NotThereError, rowAt, type AnswerCell } from './callInSheet';
 import { valuesNamed } from './cells';
 import type { Workbook } from './grid';

@@ -2,7 +2,7 @@
 // twice, since landings counted twice would look like recent experience.
 import type { ICellData } from '@univerjs/core';
 import { headingsWithoutPlace, importLog, rowsUnder, type DateOrder, type ImportedLog } from '../importLog';
-import { serialFromIso } from '../engine/serialDates';
+import { serialFromIso } from '../../workbook/serialDates';
 import { callNamed, NotThereError, rowAt, type AnswerCell, type CallInSheet } from './callInSheet';
 import type { Workbook } from './grid';
 

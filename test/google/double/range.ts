@@ -1,5 +1,5 @@
 // Ranges of the double.
-import { areaText, eachCell, readArea, type Area } from '../../../addon/google/areas';
+import { areaText, eachCell, readArea, type Area } from '../../../addon/workbook/areas';
 import { writeValue, type Cell } from './cells';
 import { FakeConditionalFormatRule, FakeDataValidation, FakeTextStyle } from './builders';
 import { Doubled } from './recorder';

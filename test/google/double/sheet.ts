@@ -1,5 +1,5 @@
 // Sheets of the double.
-import { areaText, readArea, type Area } from '../../../addon/google/areas';
+import { areaText, readArea, type Area } from '../../../addon/workbook/areas';
 import type { FakeConditionalFormatRule } from './builders';
 import { freshCell, type Cell } from './cells';
 import { FakeChart, FakeChartBuilder } from './charts';

@@ -1,5 +1,5 @@
 // The document of the double.
-import { readArea } from '../../../addon/google/areas';
+import { readArea } from '../../../addon/workbook/areas';
 import { namesIn, sheetsIn } from './cells';
 import { FakeRange } from './range';
 import { Doubled } from './recorder';

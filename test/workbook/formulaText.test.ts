@@ -1,6 +1,6 @@
 // Formulas rewritten for a document: separators, sheets and names, and nothing inside a string.
 import { describe, expect, it } from 'vitest';
-import { referencesOf, rewriteFormula } from '../../addon/google/formulaText';
+import { referencesOf, rewriteFormula } from '../../addon/workbook/formulaText';
 
 const names = {
   sheets: new Map([['Trip sheet', 'Trip sheet 2'], ['Start', 'Start 3'], ["Ann's", "Ann's 2"]]),

@@ -1,8 +1,18 @@
 // Decides, before anything is written, which sheets an insertion must add, which it may read from the document as they
 // are, and under what names everything goes.
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
-import type { ExistingSheet } from './documentState';
 import { referencesOf, type NewNames } from './formulaText';
+
+/** A sheet of ours that is in the document already and may be read by a new one. */
+export interface ExistingSheet {
+  readonly key: SheetKey;
+  readonly sheetName: string;
+  /** The host's own identifier of the sheet. */
+  readonly sheetId: string;
+  /** See SheetMark. */
+  readonly set: string;
+  readonly names: Readonly<Record<string, string>>;
+}
 
 export interface DocumentNames {
   readonly sheets: readonly string[];

@@ -1,7 +1,7 @@
 // Rectangles and strokes, against counting cell by cell.
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { areasOf, areaText, eachCell, equalRuns, fewestStrokes, readArea } from '../../addon/google/areas';
+import { areasOf, areaText, eachCell, equalRuns, fewestStrokes, readArea } from '../../addon/workbook/areas';
 
 describe('readArea and areaText', () => {
   it.each(['A1', 'B3:D9', 'Z10', 'AA1:AZ200'])('%s', (text) => expect(areaText(readArea(text))).toBe(text));
