@@ -1,0 +1,97 @@
+// Where the cells of a template stand now in a sheet in which the user may have inserted or removed rows and columns. The
+// fixed texts of the template, in their order, tell; where they do not tell for certain, there is no answer.
+import type { SheetTemplate } from '../../sheets-templates/template';
+import { alignLines } from './alignLines';
+import { areaText, readArea } from './areas';
+import type { SheetSnapshot } from './snapshot';
+import { labelsOf, textAt, type Label } from './templateLabels';
+
+export interface LaidOut {
+  /** Every fixed text stands where the template put it. */
+  readonly asWritten: boolean;
+  /** A range of the template (A1, or A1:C9) as it stands now: a list in which rows were inserted has grown. Undefined where it cannot be known. */
+  readonly range: (text: string) => string | undefined;
+}
+
+/** Template line to line of today, both counted from 1. */
+type Lines = ReadonlyMap<number, number>;
+
+const grouped = (labels: readonly Label[], line: 'row' | 'column'): Map<number, Label[]> => {
+  const groups = new Map<number, Label[]>();
+  for (const label of labels) groups.set(label[line], [...(groups.get(label[line]) ?? []), label]);
+  return groups;
+};
+
+function mappedColumns(labels: readonly Label[], sheet: SheetSnapshot): Lines {
+  const byColumn = [...grouped(labels, 'column')].sort(([one], [other]) => one - other);
+  const width = Math.max(0, ...sheet.values.map((line) => line.length));
+  const texts = Array.from({ length: width }, (_, column) => new Set(sheet.values.map((_line, row) => textAt(sheet, row + 1, column + 1))));
+  const score = (before: number, now: number): number => new Set(byColumn[before]?.[1].filter(({ text }) => texts[now]?.has(text)).map(({ text }) => text)).size;
+  return new Map([...alignLines(byColumn.length, width, score)].map(([before, now]) => [byColumn[before]?.[0] ?? 0, now + 1]));
+}
+
+function mappedRows(labels: readonly Label[], columns: Lines, sheet: SheetSnapshot): Lines {
+  const byRow = [...grouped(labels, 'row')].sort(([one], [other]) => one - other);
+  const known = new Set(labels.map(({ text }) => text));
+  const filled = sheet.values.flatMap((line, index) => (line.some((_, column) => known.has(textAt(sheet, index + 1, column + 1))) ? [index + 1] : []));
+  const score = (before: number, now: number): number =>
+    (byRow[before]?.[1] ?? []).filter(({ column, text }) => textAt(sheet, filled[now] ?? 0, columns.get(column) ?? 0) === text).length;
+  return new Map([...alignLines(byRow.length, filled.length, score)].map(([before, now]) => [byRow[before]?.[0] ?? 0, filled[now] ?? 0]));
+}
+
+/**
+ * Lines without a text of their own, between two lines that are known. As many as before: each is where it was between
+ * them. More or fewer: those from `first` to `last` are a list, whose ends keep their distance to the known lines.
+ */
+function between(lines: Lines, line: number, list: (from: number, to: number) => readonly [first: number, last: number] | undefined): number | undefined {
+  const knownLines = [...lines.keys()].sort((one, other) => one - other);
+  const above = knownLines.filter((one) => one < line).pop() ?? 0;
+  const below = knownLines.find((one) => one > line);
+  const aboveNow = above === 0 ? 0 : lines.get(above) ?? 0;
+  if (below === undefined) return aboveNow + line - above;
+  const belowNow = lines.get(below) ?? 0;
+  if (belowNow - aboveNow === below - above) return aboveNow + line - above;
+  const ends = list(above + 1, below - 1);
+  if (ends === undefined) return undefined;
+  const [firstNow, lastNow] = [aboveNow + ends[0] - above, belowNow + ends[1] - below];
+  if (lastNow < firstNow) return undefined;
+  return line === ends[0] ? firstNow : line === ends[1] ? lastNow : undefined;
+}
+
+/** The rows from one to another that hold cells of the template, where they are one block without a gap. */
+function listBetween({ cells }: SheetTemplate): (from: number, to: number) => readonly [number, number] | undefined {
+  const used = new Set(cells.map(({ row }) => row));
+  return (from, to) => {
+    const rows = Array.from({ length: to - from + 1 }, (_, index) => from + index).filter((row) => used.has(row));
+    const [first = 0, last = 0] = [rows[0], rows[rows.length - 1]];
+    return rows.length > 0 && last - first + 1 === rows.length ? [first, last] : undefined;
+  };
+}
+
+export function laidOut(template: SheetTemplate, sheet: SheetSnapshot): LaidOut {
+  const labels = labelsOf(template);
+  const asWritten = labels.every(({ row, column, text }) => textAt(sheet, row, column) === text);
+  if (asWritten) return { asWritten, range: (text) => text };
+  const columns = mappedColumns(labels, sheet);
+  const rows = mappedRows(labels, columns, sheet);
+  const labelled = { row: new Set(labels.map(({ row }) => row)), column: new Set(labels.map(({ column }) => column)) };
+  const rowNow = (row: number): number | undefined => rows.get(row) ?? (labelled.row.has(row) ? undefined : between(rows, row, listBetween(template)));
+  const columnNow = (column: number): number | undefined => columns.get(column) ?? (labelled.column.has(column) ? undefined : between(columns, column, () => undefined));
+  /** The text that says what a cell is, to its left or above it, must stand there now too. */
+  const saidBy = (row: number, column: number): Label | undefined =>
+    labels.filter((label) => label.row === row && label.column <= column).sort((one, other) => other.column - one.column)[0] ??
+    labels.filter((label) => label.column === column && label.row < row).sort((one, other) => other.row - one.row)[0];
+  const isSaid = (row: number, column: number): boolean => {
+    const label = saidBy(row, column);
+    return label === undefined || textAt(sheet, rowNow(label.row) ?? 0, columnNow(label.column) ?? 0) === label.text;
+  };
+  return {
+    asWritten,
+    range: (text) => {
+      const { row, column, lastRow, lastColumn } = readArea(text);
+      const [top, left, bottom, right] = [rowNow(row), columnNow(column), rowNow(lastRow), columnNow(lastColumn)];
+      if (top === undefined || left === undefined || bottom === undefined || right === undefined) return undefined;
+      return isSaid(row, column) && isSaid(lastRow, lastColumn) ? areaText({ row: top, column: left, lastRow: bottom, lastColumn: right }) : undefined;
+    },
+  };
+}

@@ -1,0 +1,79 @@
+// Where the cells of a template stand after rows or columns were inserted or removed, or a label was changed.
+import { describe, expect, it } from 'vitest';
+import { laidOut } from '../../addon/workbook/laidOut';
+import type { CellValue, SheetSnapshot } from '../../addon/workbook/snapshot';
+import { sheetTemplates } from '../../sheets-templates';
+import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
+import { writtenSheet } from '../support/writtenSheet';
+
+function templateOf(key: SheetKey): SheetTemplate {
+  const found = sheetTemplates.find((one) => one.key === key);
+  if (found === undefined) throw new Error(key);
+  return found;
+}
+
+const withValues = (sheet: SheetSnapshot, change: (values: CellValue[][]) => CellValue[][]): SheetSnapshot => ({ ...sheet, values: change(sheet.values.map((line) => [...line])) });
+const blankLine = (sheet: SheetSnapshot): CellValue[] => Array<CellValue>(sheet.values[0]?.length ?? 0).fill('');
+const rowsInserted = (sheet: SheetSnapshot, before: number, count = 1): SheetSnapshot =>
+  withValues(sheet, (values) => [...values.slice(0, before - 1), ...Array.from({ length: count }, () => blankLine(sheet)), ...values.slice(before - 1)]);
+const rowsRemoved = (sheet: SheetSnapshot, from: number, count = 1): SheetSnapshot => withValues(sheet, (values) => values.filter((_, index) => index + 1 < from || index + 1 >= from + count));
+const columnInserted = (sheet: SheetSnapshot, before: number): SheetSnapshot => withValues(sheet, (values) => values.map((line) => [...line.slice(0, before - 1), '', ...line.slice(before - 1)]));
+const typed = (sheet: SheetSnapshot, row: number, column: number, value: CellValue): SheetSnapshot =>
+  withValues(sheet, (values) => values.map((line, index) => (index + 1 === row ? line.map((old, at) => (at + 1 === column ? value : old)) : line)));
+
+const card = templateOf('card');
+
+describe('a sheet as it was written', () => {
+  it.each(sheetTemplates.map((template) => [template.name, template] as const))('%s', (_name, template) => {
+    const { asWritten, range } = laidOut(template, writtenSheet(template));
+    expect(asWritten).toBe(true);
+    expect(range('B12:C14')).toBe('B12:C14');
+  });
+});
+
+describe('a sheet that was changed', () => {
+  const at = (sheet: SheetSnapshot, range: string, template = card): string | undefined => laidOut(template, sheet).range(range);
+
+  it('has moved down below an inserted row, and stayed above it', () => {
+    const sheet = rowsInserted(writtenSheet(card), 8, 3);
+    expect(laidOut(card, sheet).asWritten).toBe(false);
+    expect([at(sheet, 'B7'), at(sheet, 'A12:E19'), at(sheet, 'B27'), at(sheet, 'A40:H49'), at(sheet, 'E54:G74')]).toEqual(['B7', 'A15:E22', 'B30', 'A43:H52', 'E57:G77']);
+  });
+
+  it('has a list that grew', () => {
+    const sheet = rowsInserted(writtenSheet(card), 14, 2);
+    expect([at(sheet, 'A12:E19'), at(sheet, 'B27'), at(sheet, 'A13')]).toEqual(['A12:E21', 'B29', undefined]);
+  });
+
+  it('has a list that shrank', () => expect(at(rowsRemoved(writtenSheet(card), 14, 2), 'A12:E19')).toBe('A12:E17'));
+
+  it('does not have what was removed, nor takes another row for it', () => {
+    const sheet = rowsRemoved(writtenSheet(card), 8);
+    expect([at(sheet, 'B7'), at(sheet, 'B8'), at(sheet, 'B9'), at(sheet, 'A12:E19')]).toEqual(['B7', undefined, 'B8', 'A11:E18']);
+  });
+
+  it('is found again when one label reads otherwise, but not the cell beside that label', () => {
+    const sheet = typed(rowsInserted(writtenSheet(card), 6), 10, 1, 'my speed');
+    expect([at(sheet, 'B8'), at(sheet, 'B9'), at(sheet, 'A12:E19')]).toEqual(['B9', undefined, 'A13:E20']);
+  });
+
+  it('is found behind an inserted column', () => {
+    const sheet = columnInserted(writtenSheet(card), 3);
+    expect([at(sheet, 'B7'), at(sheet, 'A12:E19'), at(sheet, 'A40:H49'), at(sheet, 'E54:G74')]).toEqual(['B7', 'A12:F19', 'A40:I49', 'F54:H74']);
+  });
+
+  it('is not guessed where one half of the sheet was pushed down', () => {
+    const trip = templateOf('trip');
+    const sheet = withValues(writtenSheet(trip), (values) => values.map((line, index) => line.map((value, column) => (column < 4 && index >= 14 ? values[index - 1]?.[column] ?? '' : value))));
+    expect(at(sheet, 'B18', trip)).not.toBe('B18');
+    expect(at(sheet, 'F14:H14', trip)).toBe('F14:H14');
+  });
+
+  it('is not known where a section stands twice', () => {
+    const written = writtenSheet(card);
+    const sheet = withValues(written, (values) => [...values, ...values.slice(51).map((line) => [...line])]);
+    expect(laidOut(card, sheet).asWritten).toBe(true);
+    expect(at(rowsInserted(sheet, 6), 'B7')).toBe('B8');
+    expect(at(rowsInserted(sheet, 6), 'B56')).toBeUndefined();
+  });
+});
