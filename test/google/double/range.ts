@@ -2,8 +2,11 @@
 import { areaText, eachCell, readArea, type Area } from '../../../addon/workbook/areas';
 import { writeValue, type Cell } from './cells';
 import { FakeConditionalFormatRule, FakeDataValidation, FakeTextStyle } from './builders';
+import { readValue } from './readCells';
 import { Doubled } from './recorder';
 import type { FakeSheet } from './sheet';
+
+export const copyPasteTypes = { PASTE_VALUES: {} };
 
 export class FakeRange extends Doubled {
   readonly service = 'Range';
@@ -22,11 +25,19 @@ export class FakeRange extends Doubled {
   }
 
   getA1Notation = (): string => areaText(this.area);
+  getSheet = (): FakeSheet => this.sheet;
+  getRow = (): number => this.area.row;
+  getColumn = (): number => this.area.column;
   getNumRows = (): number => this.area.lastRow - this.area.row + 1;
   getNumColumns = (): number => this.area.lastColumn - this.area.column + 1;
 
   private single(): Cell {
     return this.sheet.cell(this.area.row, this.area.column);
+  }
+
+  private read<Value>(of: (cell: Cell) => Value): Value[][] {
+    const { row, lastRow, column, lastColumn } = this.area;
+    return Array.from({ length: lastRow - row + 1 }, (_, down) => Array.from({ length: lastColumn - column + 1 }, (__, across) => of(this.sheet.cell(row + down, column + across))));
   }
 
   private each(visit: (cell: Cell) => void): this {
@@ -59,11 +70,31 @@ export class FakeRange extends Doubled {
 
   getDisplayValue = (): string => this.sheet.shown(this.single());
 
-  getDisplayValues(): string[][] {
-    const { row, lastRow, column, lastColumn } = this.area;
-    return Array.from({ length: lastRow - row + 1 }, (_, down) =>
-      Array.from({ length: lastColumn - column + 1 }, (__, across) => this.sheet.shown(this.sheet.cell(row + down, column + across))),
-    );
+  getDisplayValues = (): string[][] => this.read((cell) => this.sheet.shown(cell));
+
+  getValues = (): unknown[][] => this.read((cell) => readValue(cell, this.sheet.shown(cell), this.sheet.document.zone));
+
+  getFormulas = (): string[][] => this.read(({ formula }) => formula);
+
+  getNumberFormats = (): string[][] => this.read(({ numberFormat }) => numberFormat);
+
+  setFormulas(formulas: string[][]): this {
+    this.fill('setFormulas', formulas, writeValue);
+    formulas.forEach((line) => line.forEach((formula) => this.sheet.document.checkReferences(formula)));
+    return this;
+  }
+
+  /** Values only: that is all that is asked of it here. */
+  copyTo(destination: FakeRange, type: unknown, transposed?: boolean): void {
+    if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies values only');
+    const values = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : cell.value));
+    destination.fill('copyTo', values, (cell, value) => Object.assign(cell, { formula: '', value }));
+  }
+
+  activate(): this {
+    this.sheet.document.setActiveSheet(this.sheet);
+    this.sheet.document.selected = this;
+    return this;
   }
 
   setNumberFormats(formats: string[][]): this {
@@ -134,6 +165,11 @@ export class FakeRangeList extends Doubled {
   }
 
   getRanges = (): FakeRange[] => [...this.ranges];
+
+  setNumberFormat(format: string): this {
+    this.ranges.forEach((range) => eachCell(range.area, (row, column) => (range.sheet.cell(row, column).numberFormat = format)));
+    return this;
+  }
 
   setBorder(top: boolean | null, left: boolean | null, bottom: boolean | null, right: boolean | null, vertical: boolean | null, horizontal: boolean | null, color: string | null, style: unknown): this {
     if (typeof style !== 'object' || color === null) throw new Error('a border takes a colour and a style');

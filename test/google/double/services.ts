@@ -1,8 +1,8 @@
 // The globals of the double: SpreadsheetApp, HtmlService, Utilities, and the user interface behind them.
 import { FakeConditionalFormatRuleBuilder, FakeDataValidationBuilder, FakeTextStyleBuilder } from './builders';
-import type { FakeRange } from './range';
+import { copyPasteTypes, type FakeRange } from './range';
 import { Doubled, Recorder } from './recorder';
-import type { FakeSheet } from './sheet';
+import { sheetTypes, type FakeSheet } from './sheet';
 import { FakeSpreadsheet } from './spreadsheet';
 import { wallClockIn } from './zoneClock';
 
@@ -77,16 +77,22 @@ export class FakeSpreadsheetApp extends Doubled {
   readonly DeveloperMetadataVisibility = { PROJECT: {}, DOCUMENT: {} };
   readonly document: FakeSpreadsheet;
   readonly ui = new FakeUi();
-  selected: FakeRange | null = null;
+  readonly CopyPasteType = copyPasteTypes;
+  readonly SheetType = sheetTypes;
 
   constructor(document: FakeSpreadsheet) {
     super();
     this.document = document;
   }
 
+  /** Not part of the service: where the tests put the cursor. */
+  set selected(range: FakeRange | null) {
+    this.document.selected = range;
+  }
+
   getActive = (): FakeSpreadsheet => this.document;
   getActiveSheet = (): FakeSheet => this.document.active;
-  getCurrentCell = (): FakeRange | null => this.selected;
+  getCurrentCell = (): FakeRange | null => this.document.selected;
   getUi = (): FakeUi => this.ui;
   newTextStyle = (): FakeTextStyleBuilder => new FakeTextStyleBuilder();
   newDataValidation = (): FakeDataValidationBuilder => new FakeDataValidationBuilder();

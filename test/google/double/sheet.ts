@@ -4,6 +4,7 @@ import type { FakeConditionalFormatRule } from './builders';
 import { freshCell, type Cell } from './cells';
 import { FakeChart, FakeChartBuilder } from './charts';
 import type { FakeSpreadsheet } from './spreadsheet';
+import { FakeMetadata } from './metadata';
 import { FakeRange, FakeRangeList, isFormatRule } from './range';
 import { Doubled } from './recorder';
 
@@ -23,34 +24,7 @@ export class FakeProtection extends Doubled {
   }
 }
 
-export class FakeMetadata extends Doubled {
-  readonly service = 'DeveloperMetadata';
-  readonly key: string;
-  private readonly sheet: FakeSheet;
-  private readonly value: string;
-
-  constructor(sheet: FakeSheet, key: string, value: string) {
-    super();
-    this.sheet = sheet;
-    this.key = key;
-    this.value = value;
-  }
-
-  getValue = (): string | null => this.value;
-  getLocation = (): FakeMetadataLocation => new FakeMetadataLocation(this.sheet);
-}
-
-export class FakeMetadataLocation extends Doubled {
-  readonly service = 'DeveloperMetadataLocation';
-  private readonly sheet: FakeSheet;
-
-  constructor(sheet: FakeSheet) {
-    super();
-    this.sheet = sheet;
-  }
-
-  getSheet = (): FakeSheet | null => this.sheet;
-}
+export const sheetTypes = { GRID: 0, OBJECT: 1 };
 
 const overlap = (one: Area, other: Area): boolean =>
   one.row <= other.lastRow && other.row <= one.lastRow && one.column <= other.lastColumn && other.column <= one.lastColumn;
@@ -69,6 +43,7 @@ export class FakeSheet extends Doubled {
   readonly widths = new Map<number, number>();
   readonly heights = new Map<number, number>();
   readonly charts: FakeChart[] = [];
+  type: number = sheetTypes.GRID;
   readonly metadata: FakeMetadata[] = [];
   readonly protections: FakeProtection[] = [];
   rules: readonly FakeConditionalFormatRule[] = [];
@@ -102,6 +77,7 @@ export class FakeSheet extends Doubled {
 
   getName = (): string => this.name;
   getSheetId = (): number => this.sheetId;
+  getType = (): number => this.type;
   getParent = (): FakeSpreadsheet => this.document;
   getMaxRows = (): number => this.rows;
   getMaxColumns = (): number => this.columns;
@@ -113,6 +89,34 @@ export class FakeSheet extends Doubled {
   }
 
   getRangeList = (texts: string[]): FakeRangeList => new FakeRangeList(this, texts);
+
+  setName(name: string): this {
+    this.document.checkSheetName(name, this);
+    this.document.renamed(this.name, name);
+    this.name = name;
+    return this;
+  }
+
+  getDataRange(): FakeRange {
+    if (this.type !== sheetTypes.GRID) throw new Error('a sheet of this kind has no cells');
+    const filled = [...this.cells].filter(([, { value, formula }]) => value !== '' || formula !== '').map(([place]) => place.split('-').map(Number));
+    const last = (index: number): number => filled.reduce((most, place) => Math.max(most, place[index] ?? 1), 1);
+    return new FakeRange(this, { row: 1, column: 1, lastRow: last(0), lastColumn: last(1) });
+  }
+
+  /** Into the same document, its own mark and names carried along as the platform may do. */
+  copyTo(document: FakeSpreadsheet): FakeSheet {
+    const copy = document.addSheet(`Copy of ${this.name}`, document.sheets.length);
+    Object.assign(copy, { rows: this.rows, columns: this.columns, frozen: this.frozen, rules: this.rules });
+    for (const [place, cell] of this.cells) copy.cells.set(place, { ...cell });
+    for (const [column, width] of this.widths) copy.widths.set(column, width);
+    for (const [row, height] of this.heights) copy.heights.set(row, height);
+    copy.merges.push(...this.merges);
+    copy.charts.push(...this.charts);
+    copy.metadata.push(...this.metadata.map((metadata) => metadata.copyOn(copy)));
+    document.copyNames(this, copy);
+    return copy;
+  }
 
   insertRowsAfter(after: number, count: number): this {
     if (after > this.rows || count < 1) throw new Error('those rows cannot be inserted');

@@ -2,14 +2,15 @@
 import { readArea } from '../../../addon/workbook/areas';
 import { namesIn, sheetsIn } from './cells';
 import { FakeRange } from './range';
+import { followRename } from './readCells';
+import type { FakeMetadata } from './metadata';
 import { Doubled } from './recorder';
-import type { FakeMetadata} from './sheet';
 import { FakeSheet } from './sheet';
 
 export class FakeNamedRange extends Doubled {
   readonly service = 'NamedRange';
-  readonly name: string;
-  readonly range: FakeRange;
+  name: string;
+  range: FakeRange;
 
   constructor(name: string, range: FakeRange) {
     super();
@@ -18,6 +19,14 @@ export class FakeNamedRange extends Doubled {
   }
 
   getName = (): string => this.name;
+  getRange = (): FakeRange => this.range;
+
+  setRange(range: FakeRange): this {
+    // A name of the user's own must never be pointed elsewhere: only names of sheets that carry a mark may be.
+    if (this.range.sheet.metadata.length === 0) throw new Error(`the name ${this.name} is the user's own`);
+    this.range = range;
+    return this;
+  }
 }
 
 export class FakeMetadataFinder extends Doubled {
@@ -48,6 +57,7 @@ export class FakeSpreadsheet extends Doubled {
   names: FakeNamedRange[] = [];
   toasts: string[] = [];
   active: FakeSheet;
+  selected: FakeRange | null = null;
   private nextId = 0;
 
   constructor(zone: string) {
@@ -56,7 +66,8 @@ export class FakeSpreadsheet extends Doubled {
     this.active = this.addSheet('Sheet1', 0);
   }
 
-  private addSheet(name: string, index: number): FakeSheet {
+  /** Not part of the service. */
+  addSheet(name: string, index: number): FakeSheet {
     const sheet = new FakeSheet(this, name, this.nextId);
     this.nextId += 1 + this.nextId * 7;
     this.sheets.splice(index, 0, sheet);
@@ -69,14 +80,33 @@ export class FakeSpreadsheet extends Doubled {
     for (const name of namesIn(formula)) if (!this.names.some((range) => same(range.name, name))) throw new Error(`#NAME?: no range ${name} for ${formula}`);
   }
 
+  /** Not part of the service: every formula follows a sheet that gets another name, and so do the names of its own. */
+  renamed(before: string, now: string): void {
+    for (const sheet of this.sheets) for (const cell of sheet.cells.values()) cell.formula = followRename(cell.formula, before, now);
+    for (const named of this.names) named.name = followRename(named.name, before, now);
+  }
+
+  /** Not part of the service: a copied sheet has the names of its own again, for itself only. */
+  copyNames(from: FakeSheet, copy: FakeSheet): void {
+    const own = this.names.filter(({ name, range }) => range.sheet === from && !name.includes('!'));
+    this.names.push(...own.map(({ name, range }) => new FakeNamedRange(`'${copy.name}'!${name}`, new FakeRange(copy, range.area))));
+  }
+
   getSpreadsheetTimeZone = (): string => this.zone;
   getSheets = (): FakeSheet[] => [...this.sheets];
+  getSheetByName = (name: string): FakeSheet | null => this.sheets.find((sheet) => same(sheet.name, name)) ?? null;
+  getActiveSheet = (): FakeSheet => this.active;
   getNamedRanges = (): FakeNamedRange[] => [...this.names];
+
+  /** Not part of the service: no other sheet than this one may have the name. */
+  checkSheetName(name: string, own?: FakeSheet): void {
+    if (this.sheets.some((sheet) => sheet !== own && same(sheet.name, name))) throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
+    if (name === '' || name.length > 100) throw new Error('a sheet name has 1 to 100 characters');
+  }
 
   insertSheet(name: string, index: number | object): FakeSheet {
     if (typeof index !== 'number' || index < 0 || index > this.sheets.length) throw new Error(`the sheet index must be 0 to ${this.sheets.length}`);
-    if (this.sheets.some((sheet) => same(sheet.name, name))) throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
-    if (name === '' || name.length > 100) throw new Error('a sheet name has 1 to 100 characters');
+    this.checkSheetName(name);
     this.active = this.addSheet(name, index);
     return this.active;
   }
@@ -85,6 +115,7 @@ export class FakeSpreadsheet extends Doubled {
     if (!this.sheets.includes(sheet)) throw new Error('the sheet is not in this document');
     if (this.sheets.length === 1) throw new Error('You can\'t remove all the sheets in a document.');
     this.sheets = this.sheets.filter((other) => other !== sheet);
+    this.names = this.names.filter(({ name, range }) => !(range.sheet === sheet && name.includes('!')));
     if (this.active === sheet) this.active = this.sheets[0] ?? this.active;
   }
 

@@ -2,6 +2,7 @@
 // the real one takes, and gives what the real one gives (in the double's own classes).
 import type * as builders from './builders';
 import type * as charts from './charts';
+import type * as metadata from './metadata';
 import type * as range from './range';
 import type { Doubled } from './recorder';
 import type * as services from './services';
@@ -52,8 +53,8 @@ interface Fake {
   Chart: charts.FakeChart;
   ChartBuilder: charts.FakeChartBuilder;
   ScatterBuilder: charts.FakeScatterChartBuilder;
-  Metadata: sheet.FakeMetadata;
-  MetadataLocation: sheet.FakeMetadataLocation;
+  Metadata: metadata.FakeMetadata;
+  MetadataLocation: metadata.FakeMetadataLocation;
   MetadataFinder: spreadsheet.FakeMetadataFinder;
   Ui: services.FakeUi;
   Menu: services.FakeMenu;
@@ -66,7 +67,8 @@ interface Fake {
 type OwnNames = {
   Range: 'setBorders';
   Sheet: 'cell' | 'shown' | 'addMerge';
-  Spreadsheet: 'checkReferences';
+  Spreadsheet: 'checkReferences' | 'addSheet' | 'checkSheetName' | 'renamed' | 'copyNames';
+  Metadata: 'copyOn';
   // The types leave out what the reference says: null where no cell is selected.
   SpreadsheetApp: 'getCurrentCell';
   // Gives back which button was pressed, an enumeration that nobody here reads.
