@@ -1,5 +1,8 @@
-// Rewrites a template's formula for the document it goes to: sheets and names under the names they got there, and
-// semicolons between arguments, which every locale of Google Sheets accepts.
+// Rewrites a formula for the document it stands in: sheets and names under the names they have there, and between the
+// arguments the separator that the host takes.
+
+/** Google Sheets takes a semicolon in every locale; the local grid takes the comma of the templates. */
+export type ArgumentSeparator = ';' | ',';
 
 export interface NewNames {
   /** Sheet name in the template to sheet name in the document. */
@@ -8,17 +11,17 @@ export interface NewNames {
   readonly ranges: ReadonlyMap<string, string>;
 }
 
-/** "text" | 'Sheet name'! | word, with what follows it where that tells what the word is | comma | anything else. */
-const part = /("(?:[^"]|"")*")|'((?:[^']|'')*)'!|([A-Za-z_][A-Za-z0-9_.]*)(\s*[!(])?|(,)|[^"',A-Za-z_]+|[\s\S]/g;
+/** "text" or #REF! and its like | 'Sheet name'! | word, with what follows it where that tells what the word is | comma | anything else. */
+const part = /("(?:[^"]|"")*"|#[A-Z/0]+!)|'((?:[^']|'')*)'!|([\p{L}\p{N}_.]+)(\s*[!(])?|(,)|[^"',\p{L}\p{N}_.]+|[\s\S]/gu;
 
 export const quotedSheet = (name: string): string => `'${name.replace(/'/g, "''")}'`;
 
-export function rewriteFormula(formula: string, { sheets, ranges }: NewNames): string {
+export function rewriteFormula(formula: string, { sheets, ranges }: NewNames, separator: ArgumentSeparator = ';'): string {
   const renamedSheet = (name: string): string => quotedSheet(sheets.get(name) ?? name);
   return formula.replace(part, (whole: string, text?: string, quoted?: string, word?: string, after = '', comma?: string) => {
     if (text !== undefined) return whole;
     if (quoted !== undefined) return `${renamedSheet(quoted.replace(/''/g, "'"))}!`;
-    if (comma !== undefined) return ';';
+    if (comma !== undefined) return separator;
     if (word === undefined || after.endsWith('(')) return whole;
     if (after.endsWith('!')) return `${renamedSheet(word)}!`;
     return `${ranges.get(word) ?? word}${after}`;

@@ -20,7 +20,14 @@ describe('rewriteFormula', () => {
     ['=last_as_of+as_of_day', '=last_as_of+as_of_day', 'only whole words'],
     ["=\"'Trip sheet'!A1\"", "=\"'Trip sheet'!A1\"", 'a reference quoted as text'],
     ["='Trip sheet'!A1&\"'\"&'Trip sheet'!B1", "='Trip sheet 2'!A1&\"'\"&'Trip sheet 2'!B1", 'an apostrophe in a string'],
+    ['=Größe!A1+Straße_2!B2', "='Größe'!A1+'Straße_2'!B2", 'names beyond a to z'],
+    ['=#REF!+#DIV/0!+Start!A1', "=#REF!+#DIV/0!+'Start 3'!A1", 'an error is no sheet'],
+    ['=LOG10(as_of)+1.5E+3+$A$1:B2', '=LOG10(as_of_2)+1.5E+3+$A$1:B2', 'functions, numbers and cells'],
   ])('%s', (formula, wanted) => expect(rewriteFormula(formula, names)).toBe(wanted));
+
+  it('keeps commas where the host takes them', () => {
+    expect(rewriteFormula("=IF(Start!A1,as_of,'Trip sheet'!B1)", names, ',')).toBe("=IF('Start 3'!A1,as_of_2,'Trip sheet 2'!B1)");
+  });
 });
 
 describe('referencesOf', () => {
