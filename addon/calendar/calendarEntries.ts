@@ -24,11 +24,24 @@ const sorted = (rows: readonly Sorted[]): CalendarEntries => ({
   leftOut: rows.flatMap(({ leftOut }) => (leftOut === undefined ? [] : [leftOut])),
 });
 
+const seriesOfVisit = /(?:^|; )(\d+(?:-day| from \d{4}-\d{2}-\d{2}))(?:, cycle (\d+))?: /g;
+
+/** "28-day and 56-day, cycle 2413" out of what a visit changes; the databases stay in the details. */
+function visitTitle(about: string): string {
+  const byCycle = new Map<string, string[]>();
+  about.replace(seriesOfVisit, (whole: string, series: string, cycle = '') => {
+    byCycle.set(cycle, [...(byCycle.get(cycle) ?? []), series]);
+    return whole;
+  });
+  const titles = [...byCycle].map(([cycle, series]) => `${series.join(' and ')}${cycle === '' ? '' : `, cycle ${cycle}`}`);
+  return titles.length === 0 ? about.split(':')[0] ?? about : titles.join('; ');
+}
+
 function diaryEntry(row: AnswerRow): Sorted {
   const [what, day, time, cost, currency, about] = [0, 2, 3, 4, 5, 6].map((column) => text(row, column)) as [string, string, string, string, string, string];
   if (what === 'load' && isDay(day)) {
     const when = moment(day, time);
-    return when === undefined ? { leftOut: about } : { entry: { identity: `load ${day} ${time}`, title: `Load data: ${about.split(':')[0] ?? about}`, details: about, when } };
+    return when === undefined ? { leftOut: about } : { entry: { identity: `load ${day} ${time}`, title: `Load data: ${visitTitle(about)}`, details: about, when } };
   }
   if (what !== 'renew' || !isDay(day)) return about === '' ? {} : { leftOut: about };
   const licence = /^.*\)/.exec(about)?.[0] ?? about;

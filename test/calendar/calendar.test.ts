@@ -86,6 +86,14 @@ describe('the file, read back', () => {
     expect(visits('2024-11-11').filter((uid) => visits('2024-11-20').includes(uid)).length).toBe(4);
   });
 
+  it.each([
+    ['28-day, cycle 2412: navigation (North, South)', '28-day, cycle 2412'],
+    ['28-day, cycle 2413: navigation (North); 56-day, cycle 2413: charts: north (South)', '28-day and 56-day, cycle 2413'],
+    ['28-day, cycle 2413: navigation (North); 28 from 2026-01-22: terrain (South)', '28-day, cycle 2413; 28 from 2026-01-22'],
+    ['something else', 'something else'],
+  ])('titles a visit for %s by every series that changes', (about, title) =>
+    expect(diaryEntries([['load', '', '2026-11-26', '0901Z', '', '', about]]).entries).toMatchObject([{ title: `Load data: ${title}`, details: about, identity: 'load 2026-11-26 0901Z' }]));
+
   it('says what it leaves out', () => {
     expect(all().leftOut).toContain('1 licence without an end not in this list');
     expect(all().leftOut).toContain('passengers at night: no last good day');

@@ -1,0 +1,97 @@
+// The calendar file of a workbook: the diary of a Data ledger and the days on which things lapse in a Currency log, as their
+// cells stand.
+import { sheetNames } from '../../sheets-templates/places';
+import type { SheetKey } from '../../sheets-templates/template';
+import { valuesIn } from '../workbook/readPlace';
+import { isoFromSerial } from '../workbook/serialDates';
+import type { CellValue, SheetSnapshot, WorkbookSnapshot } from '../workbook/snapshot';
+import { aircraftEntries, diaryEntries, pilotEntries, together, type AnswerRow } from './calendarEntries';
+import { answersOf, argumentOf, callIn, NotThereError, sheetOfKind, type CallInSheet } from './calendarSheets';
+import { calendarText, type CalendarEntries } from './calendarText';
+
+export interface CalendarFile {
+  /** None where there is nothing to write. */
+  readonly text?: string;
+  /** For the user, in sentences. */
+  readonly said: string;
+}
+
+/** What one call gave, and where it was read. */
+interface Part {
+  readonly sheet: SheetSnapshot;
+  readonly asOf: string;
+  readonly found: CalendarEntries;
+}
+
+const isoDay = (value: CellValue): string => (typeof value === 'number' && value > 0 ? isoFromSerial(Math.floor(value)) : String(value));
+
+/** The same rows with the date of one column as an ISO day. */
+const withDays = (rows: readonly (readonly CellValue[])[], dayColumn: number): AnswerRow[] => rows.map((row) => row.map((value, column) => (column === dayColumn ? isoDay(value) : value)));
+
+/** The day that the call was given. */
+function asOfDay(workbook: WorkbookSnapshot, call: CallInSheet, index: number): string {
+  const place = argumentOf(workbook, call, index);
+  const day = isoDay((place === undefined ? [] : valuesIn(place))[0]?.[0] ?? '');
+  if (!/^\d{4}-\d{2}-\d{2}$/.test(day)) throw new NotThereError(`The day "as_of" that ${call.name} in the sheet "${call.sheet.name}" is given is not there, or is no date.`);
+  return day;
+}
+
+function diaryOf(workbook: WorkbookSnapshot, sheet: SheetSnapshot): Part {
+  const call = callIn(sheet, 'LEDGER_DIARY');
+  return { sheet, asOf: asOfDay(workbook, call, 3), found: diaryEntries(withDays(answersOf(call, 7), 2)) };
+}
+
+function pilotOf(workbook: WorkbookSnapshot, sheet: SheetSnapshot): Part {
+  const call = callIn(sheet, 'PILOT_STATUS');
+  return { sheet, asOf: asOfDay(workbook, call, 3), found: pilotEntries(withDays(answersOf(call, 7), 4)) };
+}
+
+function aircraftOf(workbook: WorkbookSnapshot, sheet: SheetSnapshot): Part {
+  const call = callIn(sheet, 'AIRCRAFT_STATUS');
+  const place = argumentOf(workbook, call, 0);
+  if (place === undefined) throw new NotThereError(`The formula with AIRCRAFT_STATUS in the sheet "${sheet.name}" no longer reads a range.`);
+  const [heads = [], ...rows] = valuesIn(place);
+  const columnOf = (head: string): number => heads.findIndex((one) => String(one).trim().toLowerCase() === head);
+  const items = rows.map((row) => ({ aircraft: String(row[columnOf('aircraft')] ?? ''), item: String(row[columnOf('item')] ?? '') }));
+  return { sheet, asOf: asOfDay(workbook, call, 2), found: aircraftEntries(withDays(answersOf(call, 5, rows.length), 1), items) };
+}
+
+const readings: readonly (readonly [SheetKey, (workbook: WorkbookSnapshot, sheet: SheetSnapshot) => Part])[] = [['ledger', diaryOf], ['currency', pilotOf], ['currency', aircraftOf]];
+
+function partsOf(workbook: WorkbookSnapshot): { readonly parts: readonly Part[]; readonly missing: readonly string[] } {
+  const parts: Part[] = [];
+  const missing = new Set<string>();
+  for (const [key, read] of readings) {
+    const sheet = sheetOfKind(workbook, key);
+    try {
+      if (sheet === undefined) throw new NotThereError(`The sheet "${sheetNames[key]}" is no longer in this workbook.`);
+      parts.push(read(workbook, sheet));
+    } catch (thrown) {
+      if (!(thrown instanceof NotThereError)) throw thrown;
+      missing.add(thrown.message);
+    }
+  }
+  return { parts, missing: [...missing] };
+}
+
+/** Of several sheets of a kind one was read: which one is said. */
+function whichRead({ sheets }: WorkbookSnapshot, parts: readonly Part[]): string {
+  const read = [...new Set(parts.map(({ sheet }) => sheet))];
+  const left = sheets.filter((sheet) => !read.includes(sheet) && read.some(({ mark }) => mark?.key === sheet.mark?.key));
+  const named = (some: readonly SheetSnapshot[]): string => some.map(({ name }) => `"${name}"`).join(' and ');
+  return left.length === 0 ? '' : `Read from ${named(read)}, not from ${named(left)}: select a cell there to read those.`;
+}
+
+/** No sentence of its own where every part was judged on one day. */
+const otherDays = (parts: readonly Part[], asOf: string): string =>
+  [...new Set(parts.filter((part) => part.asOf !== asOf).map((part) => `"${part.sheet.name}" is judged on ${part.asOf}.`))].join(' ');
+
+export function calendarFile(workbook: WorkbookSnapshot): CalendarFile {
+  const { parts, missing } = partsOf(workbook);
+  const all = together(...parts.map(({ found }) => found));
+  if (all.entries.length === 0) return { said: ['No calendar file: no dates were found.', ...missing].join(' ') };
+  const asOf = parts.map((part) => part.asOf).sort().pop() ?? '';
+  const leftOut = all.leftOut.length === 0 ? '' : `Not in it: ${all.leftOut.join('; ')}.`;
+  const said = [`Calendar file rampwright.ics: ${all.entries.length} dates, as of ${asOf}.`, otherDays(parts, asOf), whichRead(workbook, parts), ...missing, leftOut];
+  return { text: calendarText('Rampwright', all, asOf), said: said.filter((sentence) => sentence !== '').join(' ') };
+}

@@ -1,0 +1,36 @@
+// From the words of a formula to the cells that they mean: a range, a range on another sheet, or a name of the workbook.
+import type { Area } from './areas';
+import { areaOf, tokensOf } from './formulaReading';
+import type { CellValue, SheetSnapshot, WorkbookSnapshot } from './snapshot';
+
+export interface Place {
+  readonly sheet: SheetSnapshot;
+  readonly area: Area;
+}
+
+/** Spreadsheets take names for equal whatever their case. */
+export const sameName = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+export const sheetNamed = ({ sheets }: WorkbookSnapshot, name: string): SheetSnapshot | undefined => sheets.find((sheet) => sameName(sheet.name, name));
+
+/** The cells that a range or a name means in a formula on the sheet `home`; undefined for anything else, and for what is not there. */
+export function placeOf(workbook: WorkbookSnapshot, home: string, text: string): Place | undefined {
+  const tokens = tokensOf(text).filter(({ kind }) => kind !== 'space');
+  const [token] = tokens;
+  if (token === undefined || tokens.length > 1) return undefined;
+  if (token.kind === 'reference') {
+    const { sheet: named, area } = token.reference;
+    const sheet = sheetNamed(workbook, named ?? home);
+    return sheet === undefined || area === undefined ? undefined : { sheet, area };
+  }
+  const name = token.kind === 'word' ? workbook.names.find((one) => sameName(one.name, token.text)) : undefined;
+  const [sheet, area] = name === undefined ? [] : [sheetNamed(workbook, name.sheet), areaOf(name.range)];
+  return sheet === undefined || area === undefined ? undefined : { sheet, area };
+}
+
+/** The values of a place as far as the sheet is filled; below and beside that, blanks up to the end of a closed range. */
+export function valuesIn({ sheet: { values }, area: { row, column, lastRow, lastColumn } }: Place): CellValue[][] {
+  const bottom = lastRow === Infinity ? values.length : lastRow;
+  const right = lastColumn === Infinity ? Math.max(0, ...values.map((line) => line.length)) : lastColumn;
+  return Array.from({ length: Math.max(0, bottom - row + 1) }, (_, down) => Array.from({ length: Math.max(0, right - column + 1) }, (__, across) => values[row - 1 + down]?.[column - 1 + across] ?? ''));
+}
