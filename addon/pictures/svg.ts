@@ -15,6 +15,30 @@ export const textSize = 12;
 const [capitalWidth, letterWidth] = [8.6, 6.6];
 export const widthOfText = (text: string): number => [...text].reduce((width, letter) => width + (/[A-Z]/.test(letter) ? capitalWidth : letterWidth), 0);
 
+/**
+ * The text broken between words into lines of this width at most; a single word that is wider stands alone. Of more than `most` lines
+ * the rest is left out, and the last one ends in three dots.
+ */
+export function wrapped(text: string, width: number, most = Infinity): string[] {
+  const lines: string[] = [];
+  for (const word of text.split(/\s+/).filter((one) => one !== '')) {
+    const last = lines[lines.length - 1];
+    if (last !== undefined && widthOfText(`${last} ${word}`) <= width) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  if (lines.length <= most) return lines;
+  const kept = lines.slice(0, most);
+  return [...kept.slice(0, -1), shortened(`${kept[kept.length - 1] ?? ''} ${lines[most] ?? ''}`, width)];
+}
+
+/** The text, or as much of it as fits, three dots included. */
+export function shortened(text: string, width: number): string {
+  if (widthOfText(text) <= width) return text;
+  let end = text.length;
+  while (end > 0 && widthOfText(`${text.slice(0, end)}...`) > width) end -= 1;
+  return `${text.slice(0, end).trimEnd()}...`;
+}
+
 const escapes: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
 export const escaped = (text: string): string => text.replace(/[&<>"']/g, (letter) => escapes[letter] ?? '');
 
@@ -63,5 +87,8 @@ export function svgDocument({ width, height, title, description }: Sheet, conten
 }
 
 /** What stands in place of a picture that lacks its numbers. */
-export const emptyPicture = (sheet: Sheet, why: string): string =>
-  svgDocument({ ...sheet, description: why }, [label(sheet.title, { x: 12, y: 22 }, { bold: true }), label(why, { x: 12, y: 44 }, { color: colours.faint })]);
+export function emptyPicture(sheet: Sheet, why: string): string {
+  const write = (text: string, from: number, style: Writing): string[] => wrapped(text, sheet.width - 24).map((line, index) => label(line, { x: 12, y: from + index * 17 }, style));
+  const title = write(sheet.title, 22, { bold: true });
+  return svgDocument({ ...sheet, description: why }, [...title, ...write(why, 27 + title.length * 17, { color: colours.faint })]);
+}

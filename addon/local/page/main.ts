@@ -2,7 +2,6 @@
 import './page.css';
 import type { IWorkbookData } from '@univerjs/core';
 import { SentenceBook } from '../engine/sentenceBook';
-import { drawCharts } from './charts/drawCharts';
 import { drawPictures } from './drawPictures';
 import { elementNamed } from './elements';
 import { offerFiles } from './filesStrip';
@@ -20,7 +19,6 @@ async function start(): Promise<void> {
   const data = (await answer.json()) as IWorkbookData;
   const api = startGrid('grid', book);
   api.getFormula().calculationStart(() => book.beginCalculation());
-  drawCharts(api);
   drawPictures(api);
   markTimes(api);
   const workbook = loadWorkbook(api, data);
