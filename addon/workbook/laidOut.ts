@@ -1,8 +1,10 @@
 // Where the cells of a template stand now in a sheet in which the user may have inserted or removed rows and columns. The
-// fixed texts of the template, in their order, tell; where they do not tell for certain, there is no answer.
+// fixed texts of the template, in their order, tell, and the ranges that its formulas read; where they do not tell for certain,
+// there is no answer.
 import type { SheetTemplate } from '../../sheets-templates/template';
 import { alignLines } from './alignLines';
 import { areaText, readArea } from './areas';
+import { formulaVotes, mostVoted, type Votes } from './formulaVotes';
 import type { SheetSnapshot } from './snapshot';
 import { labelsOf, textAt, type Label } from './templateLabels';
 
@@ -39,27 +41,48 @@ function mappedRows(labels: readonly Label[], columns: Lines, sheet: SheetSnapsh
   return new Map([...alignLines(byRow.length, filled.length, score)].map(([before, now]) => [byRow[before]?.[0] ?? 0, filled[now] ?? 0]));
 }
 
-/**
- * Lines without a text of their own, between two lines that are known. As many as before: each is where it was between
- * them. More or fewer: those from `first` to `last` are a list, whose ends keep their distance to the known lines.
- */
-function between(lines: Lines, line: number, list: (from: number, to: number) => readonly [first: number, last: number] | undefined): number | undefined {
-  const knownLines = [...lines.keys()].sort((one, other) => one - other);
-  const above = knownLines.filter((one) => one < line).pop() ?? 0;
-  const below = knownLines.find((one) => one > line);
-  const aboveNow = above === 0 ? 0 : lines.get(above) ?? 0;
+interface Gap {
+  /** The nearest known lines on both sides, before and now; undefined: the end of the sheet. */
+  readonly above: number;
+  readonly aboveNow: number;
+  readonly below: number | undefined;
+  readonly belowNow: number;
+}
+
+function gapAround(lines: Lines, line: number): Gap {
+  const known = [...lines.keys()].sort((one, other) => one - other);
+  const above = known.filter((one) => one < line).pop() ?? 0;
+  const below = known.find((one) => one > line);
+  return { above, aboveNow: lines.get(above) ?? 0, below, belowNow: below === undefined ? Infinity : lines.get(below) ?? 0 };
+}
+
+/** In a gap with more or fewer lines than before: the ends of its list keep their distance to the known lines. */
+function endOfList({ above, aboveNow, below, belowNow }: Gap, line: number, ends: Ends | undefined): number | undefined {
   if (below === undefined) return aboveNow + line - above;
-  const belowNow = lines.get(below) ?? 0;
-  if (belowNow - aboveNow === below - above) return aboveNow + line - above;
-  const ends = list(above + 1, below - 1);
   if (ends === undefined) return undefined;
   const [firstNow, lastNow] = [aboveNow + ends[0] - above, belowNow + ends[1] - below];
   if (lastNow < firstNow) return undefined;
   return line === ends[0] ? firstNow : line === ends[1] ? lastNow : undefined;
 }
 
+/**
+ * A line without a text of its own. With as many lines around it as before, it is where it was. Else formulas that read
+ * it tell; one formula alone might have been typed over, so it is believed only where nothing speaks against it.
+ */
+function between(lines: Lines, line: number, ends: (from: number, to: number) => Ends | undefined, votes: Votes | undefined): number | undefined {
+  const gap = gapAround(lines, line);
+  const { above, aboveNow, below, belowNow } = gap;
+  if (below !== undefined && belowNow - aboveNow === below - above) return aboveNow + line - above;
+  const guessed = endOfList(gap, line, below === undefined ? undefined : ends(above + 1, below - 1));
+  const said = mostVoted(votes);
+  if (said === undefined || said.line <= aboveNow || said.line >= belowNow) return guessed;
+  return said.votes > 1 || guessed === undefined || guessed === said.line ? said.line : undefined;
+}
+
+type Ends = readonly [first: number, last: number];
+
 /** The rows from one to another that hold cells of the template, where they are one block without a gap. */
-function listBetween({ cells }: SheetTemplate): (from: number, to: number) => readonly [number, number] | undefined {
+function listBetween({ cells }: SheetTemplate): (from: number, to: number) => Ends | undefined {
   const used = new Set(cells.map(({ row }) => row));
   return (from, to) => {
     const rows = Array.from({ length: to - from + 1 }, (_, index) => from + index).filter((row) => used.has(row));
@@ -74,9 +97,10 @@ export function laidOut(template: SheetTemplate, sheet: SheetSnapshot): LaidOut 
   if (asWritten) return { asWritten, range: (text) => text };
   const columns = mappedColumns(labels, sheet);
   const rows = mappedRows(labels, columns, sheet);
+  const votes = formulaVotes(template, sheet);
   const labelled = { row: new Set(labels.map(({ row }) => row)), column: new Set(labels.map(({ column }) => column)) };
-  const rowNow = (row: number): number | undefined => rows.get(row) ?? (labelled.row.has(row) ? undefined : between(rows, row, listBetween(template)));
-  const columnNow = (column: number): number | undefined => columns.get(column) ?? (labelled.column.has(column) ? undefined : between(columns, column, () => undefined));
+  const rowNow = (row: number): number | undefined => rows.get(row) ?? (labelled.row.has(row) ? undefined : between(rows, row, listBetween(template), votes.row.get(row)));
+  const columnNow = (column: number): number | undefined => columns.get(column) ?? (labelled.column.has(column) ? undefined : between(columns, column, () => undefined, votes.column.get(column)));
   /** The text that says what a cell is, to its left or above it, must stand there now too. */
   const saidBy = (row: number, column: number): Label | undefined =>
     labels.filter((label) => label.row === row && label.column <= column).sort((one, other) => other.column - one.column)[0] ??

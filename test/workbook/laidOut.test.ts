@@ -1,9 +1,10 @@
 // Where the cells of a template stand after rows or columns were inserted or removed, or a label was changed.
 import { describe, expect, it } from 'vitest';
 import { laidOut } from '../../addon/workbook/laidOut';
-import type { CellValue, SheetSnapshot } from '../../addon/workbook/snapshot';
+import type { CellValue, SheetSnapshot, WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
+import { edited, typedOver, type LineEdit } from '../support/editedWorkbook';
 import { writtenSheet } from '../support/writtenSheet';
 
 function templateOf(key: SheetKey): SheetTemplate {
@@ -12,14 +13,16 @@ function templateOf(key: SheetKey): SheetTemplate {
   return found;
 }
 
+const inBook = (sheet: SheetSnapshot): WorkbookSnapshot => ({ sheets: [sheet], names: [], selected: { sheet: sheet.name, row: 1, column: 1 } });
+function changed(sheet: SheetSnapshot, edit: Omit<LineEdit, 'sheet'>): SheetSnapshot {
+  const [made] = edited(inBook(sheet), { ...edit, sheet: sheet.name }).sheets;
+  if (made === undefined) throw new Error('no sheet');
+  return made;
+}
+const rowsInserted = (sheet: SheetSnapshot, at: number, inserted = 1): SheetSnapshot => changed(sheet, { lines: 'row', at, inserted });
+const rowsRemoved = (sheet: SheetSnapshot, at: number, removed = 1): SheetSnapshot => changed(sheet, { lines: 'row', at, removed });
+const typed = (sheet: SheetSnapshot, row: number, column: number, content: CellValue): SheetSnapshot => typedOver(inBook(sheet), sheet.name, [{ row, column, content }]).sheets[0] ?? sheet;
 const withValues = (sheet: SheetSnapshot, change: (values: CellValue[][]) => CellValue[][]): SheetSnapshot => ({ ...sheet, values: change(sheet.values.map((line) => [...line])) });
-const blankLine = (sheet: SheetSnapshot): CellValue[] => Array<CellValue>(sheet.values[0]?.length ?? 0).fill('');
-const rowsInserted = (sheet: SheetSnapshot, before: number, count = 1): SheetSnapshot =>
-  withValues(sheet, (values) => [...values.slice(0, before - 1), ...Array.from({ length: count }, () => blankLine(sheet)), ...values.slice(before - 1)]);
-const rowsRemoved = (sheet: SheetSnapshot, from: number, count = 1): SheetSnapshot => withValues(sheet, (values) => values.filter((_, index) => index + 1 < from || index + 1 >= from + count));
-const columnInserted = (sheet: SheetSnapshot, before: number): SheetSnapshot => withValues(sheet, (values) => values.map((line) => [...line.slice(0, before - 1), '', ...line.slice(before - 1)]));
-const typed = (sheet: SheetSnapshot, row: number, column: number, value: CellValue): SheetSnapshot =>
-  withValues(sheet, (values) => values.map((line, index) => (index + 1 === row ? line.map((old, at) => (at + 1 === column ? value : old)) : line)));
 
 const card = templateOf('card');
 
@@ -45,6 +48,23 @@ describe('a sheet that was changed', () => {
     expect([at(sheet, 'A12:E19'), at(sheet, 'B27'), at(sheet, 'A13')]).toEqual(['A12:E21', 'B29', undefined]);
   });
 
+  it('has a list that did not grow where the rows were inserted beyond its end', () => {
+    const sheet = rowsInserted(writtenSheet(card), 21, 2);
+    expect([at(sheet, 'A12:E19'), at(sheet, 'B27')]).toEqual(['A12:E19', 'B29']);
+    expect(at(rowsInserted(writtenSheet(card), 12, 2), 'A12:E19')).toBe('A14:E21');
+  });
+
+  it('does not believe one formula alone against the texts', () => {
+    const ledger = templateOf('ledger');
+    // Members: read by COST_STATEMENT, and by nothing else.
+    const range = ledger.cells.map(({ formula }) => /COST_STATEMENT\(.*,(\$A\$\d+:\$D\$\d+)\)/.exec(formula ?? '')?.[1]).find((one) => one !== undefined) ?? '';
+    const [first = 0, last = 0] = range.split(':').map((corner) => Number(/\d+/.exec(corner)?.[0]));
+    const grown = rowsInserted(writtenSheet(ledger), first + 5, 2);
+    expect(at(grown, range, ledger)).toBe(`A${first}:D${last + 2}`);
+    const shortened = { ...grown, formulas: grown.formulas.map((cell) => ({ ...cell, text: cell.text.replace(`$D$${last + 2}`, `$D$${last - 3}`) })) };
+    expect(at(shortened, range, ledger)).toBeUndefined();
+  });
+
   it('has a list that shrank', () => expect(at(rowsRemoved(writtenSheet(card), 14, 2), 'A12:E19')).toBe('A12:E17'));
 
   it('does not have what was removed, nor takes another row for it', () => {
@@ -58,7 +78,7 @@ describe('a sheet that was changed', () => {
   });
 
   it('is found behind an inserted column', () => {
-    const sheet = columnInserted(writtenSheet(card), 3);
+    const sheet = changed(writtenSheet(card), { lines: 'column', at: 3, inserted: 1 });
     expect([at(sheet, 'B7'), at(sheet, 'A12:E19'), at(sheet, 'A40:H49'), at(sheet, 'E54:G74')]).toEqual(['B7', 'A12:F19', 'A40:I49', 'F54:H74']);
   });
 
