@@ -37,7 +37,7 @@ const parts = {
   sheet: /(?:'(?:[^']|'')*'|[A-Za-z_\u00c0-\uffff][\w.\u00c0-\uffff]*)!/,
   range: /#REF!|\$?[A-Za-z]{1,3}\$?\d+(?::\$?[A-Za-z]{1,3}(?:\$?\d+)?)?|\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}(?:\$?\d+)?|\$?\d+:\$?\d+/,
   word: /[A-Za-z_\u00c0-\uffff][\w.\u00c0-\uffff]*/,
-  rest: /\s+|\d+(?:\.\d+)?|[\s\S]/,
+  rest: /\s+|#(?:DIV\/0!|N\/A|NAME\?|NULL!|NUM!|VALUE!|ERROR!|SPILL!|CALC!)|\d+(?:\.\d+)?(?:[eE][+-]?\d+)?|[\s\S]/,
 };
 const { text, sheet, range, word, rest } = parts;
 const pattern = new RegExp(`(${text.source})|(${sheet.source})?(${range.source})(?![\\w.(!\\u00c0-\\uffff])|(${sheet.source})?(${word.source})(\\s*\\()?|(${rest.source})`, 'g');

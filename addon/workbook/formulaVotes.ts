@@ -1,17 +1,20 @@
 // What the formulas of a sheet say about where its rows and columns went: a spreadsheet rewrites the ranges in a formula
 // when lines are inserted or removed, so a range of the template and the same range in the formula of today are a pair.
+import { address } from '../../sheets-templates/build';
 import type { SheetTemplate } from '../../sheets-templates/template';
 import { readFormula } from './formulaReading';
 import { formulaSense } from './formulaSense';
 import { sameName } from './readPlace';
 import type { FormulaCell, SheetSnapshot } from './snapshot';
 
-/** Line of today to how many formulas say so. */
-export type Votes = ReadonlyMap<number, number>;
+/** Where something is today, to how many formulas say so. */
+export type Votes<Where> = ReadonlyMap<Where, number>;
 
 export interface FormulaVotes {
-  readonly row: ReadonlyMap<number, Votes>;
-  readonly column: ReadonlyMap<number, Votes>;
+  readonly row: ReadonlyMap<number, Votes<number>>;
+  readonly column: ReadonlyMap<number, Votes<number>>;
+  /** Cells, as the text of their address. */
+  readonly cell: ReadonlyMap<string, Votes<string>>;
 }
 
 /** Formulas by what they say when their ranges are left open, in reading order. */
@@ -33,10 +36,19 @@ function placesIn({ row, column, text }: FormulaCell, sheetName: string): readon
   return [[row, column], ...corners];
 }
 
-function vote(votes: Map<number, Map<number, number>>, before: number, now: number): void {
-  const of = votes.get(before) ?? new Map<number, number>();
-  of.set(now, (of.get(now) ?? 0) + 1);
-  votes.set(before, of);
+type Ballot<Where> = Map<Where, Map<Where, number>>;
+
+function vote<Where>(ballot: Ballot<Where>, pairs: readonly (readonly [before: Where, now: Where])[]): void {
+  const cast = new Set<string>();
+  for (const [before, now] of pairs) {
+    const key = `${String(before)} ${String(now)}`;
+    // A formula has one voice, however often it reads a cell.
+    if (cast.has(key)) continue;
+    cast.add(key);
+    const votes = ballot.get(before) ?? new Map<Where, number>();
+    votes.set(now, (votes.get(now) ?? 0) + 1);
+    ballot.set(before, votes);
+  }
 }
 
 export function formulaVotes({ name, cells }: SheetTemplate, sheet: SheetSnapshot): FormulaVotes {
@@ -44,27 +56,27 @@ export function formulaVotes({ name, cells }: SheetTemplate, sheet: SheetSnapsho
   const calledNow = new Map(Object.entries(sheet.mark?.names ?? {}));
   const before = byShape(written, (word) => calledNow.get(word) ?? word);
   const now = byShape(sheet.formulas, (word) => word);
-  const [row, column] = [new Map<number, Map<number, number>>(), new Map<number, Map<number, number>>()];
+  const [row, column, cell]: [Ballot<number>, Ballot<number>, Ballot<string>] = [new Map(), new Map(), new Map()];
   for (const [shape, cellsBefore] of before) {
     const cellsNow = now.get(shape) ?? [];
     if (cellsNow.length !== cellsBefore.length) continue;
-    cellsBefore.forEach((cell, index) => {
+    cellsBefore.forEach((one, index) => {
       const other = cellsNow[index];
-      if (other === undefined) return;
-      const placesNow = placesIn(other, sheet.name);
-      placesIn(cell, name).forEach((place, at) => {
+      const placesNow = other === undefined ? [] : placesIn(other, sheet.name);
+      const pairs = placesIn(one, name).flatMap((place, at) => {
         const placeNow = placesNow[at];
-        if (place === undefined || placeNow === undefined) return;
-        vote(row, place[0], placeNow[0]);
-        vote(column, place[1], placeNow[1]);
+        return place === undefined || placeNow === undefined ? [] : [[place, placeNow] as const];
       });
+      vote(row, pairs.map(([[from], [to]]) => [from, to]));
+      vote(column, pairs.map(([[, from], [, to]]) => [from, to]));
+      vote(cell, pairs.map(([from, to]) => [address(...from), address(...to)]));
     });
   }
-  return { row, column };
+  return { row, column, cell };
 }
 
 /** What most formulas say, where no other answer has as many votes. */
-export function mostVoted(votes: Votes | undefined): { readonly line: number; readonly votes: number } | undefined {
+export function mostVoted<Where>(votes: Votes<Where> | undefined): { readonly where: Where; readonly votes: number } | undefined {
   const [first, second] = [...(votes ?? [])].sort(([, one], [, other]) => other - one);
-  return first === undefined || first[1] === second?.[1] ? undefined : { line: first[0], votes: first[1] };
+  return first === undefined || first[1] === second?.[1] ? undefined : { where: first[0], votes: first[1] };
 }

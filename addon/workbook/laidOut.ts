@@ -1,6 +1,7 @@
 // Where the cells of a template stand now in a sheet in which the user may have inserted or removed rows and columns. The
 // fixed texts of the template, in their order, tell, and the ranges that its formulas read; where they do not tell for certain,
 // there is no answer.
+import { address } from '../../sheets-templates/build';
 import type { SheetTemplate } from '../../sheets-templates/template';
 import { alignLines } from './alignLines';
 import { areaText, readArea } from './areas';
@@ -69,14 +70,14 @@ function endOfList({ above, aboveNow, below, belowNow }: Gap, line: number, ends
  * A line without a text of its own. With as many lines around it as before, it is where it was. Else formulas that read
  * it tell; one formula alone might have been typed over, so it is believed only where nothing speaks against it.
  */
-function between(lines: Lines, line: number, ends: (from: number, to: number) => Ends | undefined, votes: Votes | undefined): number | undefined {
+function between(lines: Lines, line: number, ends: (from: number, to: number) => Ends | undefined, votes: Votes<number> | undefined): number | undefined {
   const gap = gapAround(lines, line);
   const { above, aboveNow, below, belowNow } = gap;
   if (below !== undefined && belowNow - aboveNow === below - above) return aboveNow + line - above;
   const guessed = endOfList(gap, line, below === undefined ? undefined : ends(above + 1, below - 1));
   const said = mostVoted(votes);
-  if (said === undefined || said.line <= aboveNow || said.line >= belowNow) return guessed;
-  return said.votes > 1 || guessed === undefined || guessed === said.line ? said.line : undefined;
+  if (said === undefined || said.where <= aboveNow || said.where >= belowNow) return guessed;
+  return said.votes > 1 || guessed === undefined || guessed === said.where ? said.where : undefined;
 }
 
 type Ends = readonly [first: number, last: number];
@@ -99,23 +100,31 @@ export function laidOut(template: SheetTemplate, sheet: SheetSnapshot): LaidOut 
   const rows = mappedRows(labels, columns, sheet);
   const votes = formulaVotes(template, sheet);
   const labelled = { row: new Set(labels.map(({ row }) => row)), column: new Set(labels.map(({ column }) => column)) };
-  const rowNow = (row: number): number | undefined => rows.get(row) ?? (labelled.row.has(row) ? undefined : between(rows, row, listBetween(template), votes.row.get(row)));
-  const columnNow = (column: number): number | undefined => columns.get(column) ?? (labelled.column.has(column) ? undefined : between(columns, column, () => undefined, votes.column.get(column)));
+  const rowNow = (row: number): number | undefined => rows.get(row) ?? between(rows, row, listBetween(template), votes.row.get(row));
+  const columnNow = (column: number): number | undefined => columns.get(column) ?? between(columns, column, () => undefined, votes.column.get(column));
   /** The text that says what a cell is, to its left or above it, must stand there now too. */
   const saidBy = (row: number, column: number): Label | undefined =>
     labels.filter((label) => label.row === row && label.column <= column).sort((one, other) => other.column - one.column)[0] ??
     labels.filter((label) => label.column === column && label.row < row).sort((one, other) => other.row - one.row)[0];
   const isSaid = (row: number, column: number): boolean => {
     const label = saidBy(row, column);
-    return label === undefined || textAt(sheet, rowNow(label.row) ?? 0, columnNow(label.column) ?? 0) === label.text;
+    const known = (rows.has(row) || !labelled.row.has(row)) && (columns.has(column) || !labelled.column.has(column));
+    return known && (label === undefined || textAt(sheet, rowNow(label.row) ?? 0, columnNow(label.column) ?? 0) === label.text);
+  };
+  /** Where the text beside a cell was changed, formulas that read the very cell may still tell. */
+  const cellNow = (row: number, column: number): readonly [row: number, column: number] | undefined => {
+    const [toRow, toColumn] = [rowNow(row), columnNow(column)];
+    if (toRow === undefined || toColumn === undefined) return undefined;
+    if (isSaid(row, column)) return [toRow, toColumn];
+    const said = mostVoted(votes.cell.get(address(row, column)));
+    return said?.where === address(toRow, toColumn) ? [toRow, toColumn] : undefined;
   };
   return {
     asWritten,
     range: (text) => {
       const { row, column, lastRow, lastColumn } = readArea(text);
-      const [top, left, bottom, right] = [rowNow(row), columnNow(column), rowNow(lastRow), columnNow(lastColumn)];
-      if (top === undefined || left === undefined || bottom === undefined || right === undefined) return undefined;
-      return isSaid(row, column) && isSaid(lastRow, lastColumn) ? areaText({ row: top, column: left, lastRow: bottom, lastColumn: right }) : undefined;
+      const [first, last] = [cellNow(row, column), cellNow(lastRow, lastColumn)];
+      return first === undefined || last === undefined ? undefined : areaText({ row: first[0], column: first[1], lastRow: last[0], lastColumn: last[1] });
     },
   };
 }

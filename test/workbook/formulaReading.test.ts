@@ -25,6 +25,7 @@ describe('ranges and words', () => {
     ['=IF(as_of>TRUE,A1x,ABCD1)', [], ['as_of', 'TRUE', 'A1x', 'ABCD1']],
     ["=#REF!+'Trip sheet'!#REF!", ['|#REF!', 'Trip sheet|#REF!'], []],
     ['="A1"&\'a"b\'!C1', ['a"b|C1'], []],
+    ['=IFERROR(#DIV/0!+1.5E+3,#N/A)+2E5', [], []],
     ['=Blatt_ü!A1+Größe', ['Blatt_ü|A1'], ['Größe']],
   ])('%s', (formula, ranges, words) => {
     const { references, words: found } = readFormula(formula);
