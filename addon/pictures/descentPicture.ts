@@ -22,6 +22,8 @@ export interface DescentProfile {
   /** Where the last band ends, from here. */
   readonly endNauticalMiles: number;
   readonly crossings: readonly ProfileCrossing[];
+  /** Given where there is no "here": distances run from the start of the descent, and the fix it is made for lies so far on. */
+  readonly fixNauticalMiles?: number;
 }
 
 interface Scales {
@@ -50,7 +52,7 @@ export function pathOf(profile: DescentProfile): readonly { readonly miles: numb
   const places = bandPlaces(profile);
   const [first, last] = [places[0], places[places.length - 1]];
   if (first === undefined || last === undefined) return [];
-  const farthest = Math.max(last.endsAt, ...profile.crossings.map(({ atNauticalMiles }) => atNauticalMiles));
+  const farthest = Math.max(last.endsAt, profile.fixNauticalMiles ?? last.endsAt, ...profile.crossings.map(({ atNauticalMiles }) => atNauticalMiles));
   const start = first.startsAt > 0 ? [{ miles: 0, feet: first.fromFeet }] : [];
   const onward = farthest > last.endsAt ? [{ miles: farthest, feet: last.toFeet }] : [];
   return [...start, { miles: first.startsAt, feet: first.fromFeet }, ...places.map(({ endsAt, toFeet }) => ({ miles: endsAt, feet: toFeet })), ...onward];
@@ -81,12 +83,12 @@ export function namePlaces(crossings: readonly ProfileCrossing[], x: (miles: num
 const mostNameRows = 3;
 const rowsOf = (places: readonly NamePlace[]): number => places.reduce((most, { row }) => Math.max(most, row + 1), 0);
 
-function axes({ x, y }: Scales, { width, height }: Sheet, top: number): string {
+function axes({ x, y }: Scales, { width, height }: Sheet, top: number, milesTitle: string): string {
   const [xTicks, yTicks] = [x.ticks(Math.max(3, Math.floor(width / 80))), y.ticks(Math.max(3, Math.floor((height - area.bottom - top) / 32)))];
   const bottom = height - area.bottom;
   const across = yTicks.map((feet) => element('path', { d: `M${area.left},${y(feet).toFixed(1)}H${width - area.right}`, stroke: colours.grid }) + label(thousands(feet), { x: area.left - 6, y: y(feet) + 4 }, { anchor: 'end', color: colours.faint }));
   const up = xTicks.map((miles) => element('path', { d: `M${x(miles).toFixed(1)},${top}V${bottom}`, stroke: colours.grid }) + label(String(miles), { x: x(miles), y: bottom + 16 }, { anchor: 'middle', color: colours.faint }));
-  const titles = label('feet', { x: area.left - 6, y: top - 6 }, { anchor: 'end', color: colours.faint }) + label('NM from here', { x: (area.left + width - area.right) / 2, y: bottom + 33 }, { anchor: 'middle', color: colours.faint });
+  const titles = label('feet', { x: area.left - 6, y: top - 6 }, { anchor: 'end', color: colours.faint }) + label(milesTitle, { x: (area.left + width - area.right) / 2, y: bottom + 33 }, { anchor: 'middle', color: colours.faint });
   return [...across, ...up, titles].join('');
 }
 
@@ -136,19 +138,30 @@ function markKey(crossings: readonly ProfileCrossing[], y: number): string {
     .join('');
 }
 
-const startWords = (miles: number): string => (miles < 0 ? `start ${(-miles).toFixed(1)} NM behind` : `start in ${miles.toFixed(1)} NM`);
+function startWords({ fixNauticalMiles }: DescentProfile, miles: number): string {
+  if (fixNauticalMiles === undefined) return miles < 0 ? `start ${(-miles).toFixed(1)} NM behind` : `start in ${miles.toFixed(1)} NM`;
+  return fixNauticalMiles < 0 ? `start ${(-fixNauticalMiles).toFixed(1)} NM after the fix` : `start ${fixNauticalMiles.toFixed(1)} NM before the fix`;
+}
+
+/** The fix as a broken line from top to bottom, its word at the foot on the side with more room. */
+function fixMark({ fixNauticalMiles }: DescentProfile, { x }: Scales, top: number, bottom: number): string {
+  if (fixNauticalMiles === undefined) return '';
+  const at = x(fixNauticalMiles);
+  const toLeft = at - area.left > widthOfText('fix') + 8;
+  return element('path', { d: `M${at.toFixed(1)},${top}V${bottom}`, stroke: colours.ink, 'stroke-width': 1.6, 'stroke-dasharray': '6 3' }) + label('fix', { x: toLeft ? at - 5 : at + 5, y: top + 14 }, { bold: true, anchor: toLeft ? 'end' : 'start' });
+}
 
 function startMark(profile: DescentProfile, { x, y }: Scales, right: number): string {
   const [first] = bandPlaces(profile);
   if (first === undefined) return '';
-  const [point, words] = [{ x: x(first.startsAt), y: y(first.fromFeet) }, startWords(first.startsAt)];
+  const [point, words] = [{ x: x(first.startsAt), y: y(first.fromFeet) }, startWords(profile, first.startsAt)];
   const toRight = point.x + 8 + widthOfText(words) < right;
   return arrowhead(point, 180, colours.path) + label(words, { x: toRight ? point.x + 8 : right, y: point.y - 8 }, { bold: true, anchor: toRight ? 'start' : 'end' });
 }
 
 function scalesOf(profile: DescentProfile, { width, height }: Sheet, top: number): Scales {
   const path = pathOf(profile);
-  const miles = [...path.map((point) => point.miles), ...profile.crossings.map(({ atNauticalMiles }) => atNauticalMiles), 0];
+  const miles = [...path.map((point) => point.miles), ...profile.crossings.map(({ atNauticalMiles }) => atNauticalMiles), 0, profile.fixNauticalMiles ?? 0];
   const feet = [...path.map((point) => point.feet), ...profile.crossings.map(({ altitudeFeet }) => altitudeFeet)];
   const [low, high] = [Math.min(...feet), Math.max(...feet)];
   const room = Math.max(500, (high - low) * 0.2);
@@ -161,7 +174,7 @@ function scalesOf(profile: DescentProfile, { width, height }: Sheet, top: number
 function describe(profile: DescentProfile): string {
   const places = bandPlaces(profile);
   const last = places[places.length - 1];
-  const down = last === undefined ? '' : `From ${thousands(places[0]?.fromFeet ?? 0)} to ${thousands(last.toFeet)} feet, ${startWords(places[0]?.startsAt ?? 0)}, down at ${last.endsAt.toFixed(1)} NM.`;
+  const down = last === undefined ? '' : `From ${thousands(places[0]?.fromFeet ?? 0)} to ${thousands(last.toFeet)} feet, ${startWords(profile, places[0]?.startsAt ?? 0)}, down at ${last.endsAt.toFixed(1)} NM.`;
   const crossings = profile.crossings.map(({ name, kind, altitudeFeet, atNauticalMiles }) => `${name} ${kind} ${thousands(altitudeFeet)} feet at ${atNauticalMiles.toFixed(1)} NM`);
   return `${down}${crossings.length === 0 ? '' : ` Crossing: ${crossings.join('; ')}.`}`;
 }
@@ -180,9 +193,10 @@ export function descentPicture(profile: DescentProfile, size: Pick<Sheet, 'width
   return svgDocument(sheet, [
     label(isCrowded ? `${sheet.title}, crossings by their row` : sheet.title, { x: 12, y: 18 }, { bold: true }),
     bandShades(profile, scales, bottom),
-    axes(scales, sheet, top),
+    axes(scales, sheet, top, profile.fixNauticalMiles === undefined ? 'NM from here' : 'NM from the start'),
     polyline(path, { stroke: colours.path, 'stroke-width': 2.4 }),
     crossingMarks(places, scales, top),
+    fixMark(profile, scales, top, bottom),
     startMark(profile, scales, size.width - area.right),
     markKey(profile.crossings, size.height - 8),
   ]);

@@ -2,40 +2,29 @@
 import { descentPicture, type ProfileBand, type ProfileCrossing } from './descentPicture';
 import { holdPicture, type HoldPictureRequest } from './holdPicture';
 import type { EntryKind, Side } from './holdPath';
-import { emptyPicture, type Sheet } from './svg';
+import { Missing, orEmpty } from './missing';
+import type { Sheet } from './svg';
 
 export type Cells = readonly (readonly unknown[])[];
 type Size = Pick<Sheet, 'width' | 'height'>;
 
-/** A cell that does not hold what the picture needs; its message says which. */
-class Missing extends Error {}
-
 const cellOf = (cells: Cells): unknown => cells[0]?.[0];
 
 function numberIn(value: unknown, what: string): number {
-  if (typeof value !== 'number' || !Number.isFinite(value)) throw new Missing(what);
+  if (typeof value !== 'number' || !Number.isFinite(value)) throw new Missing(`no ${what} yet`);
   return value;
 }
 
 function wordIn<Word extends string>(value: unknown, words: readonly Word[], what: string): Word {
   const given = typeof value === 'string' ? value.trim().toLowerCase() : '';
   const found = words.find((word) => word === given);
-  if (found === undefined) throw new Missing(what);
+  if (found === undefined) throw new Missing(`no ${what} yet`);
   return found;
 }
 
 const sides: readonly Side[] = ['right', 'left'];
 const entries: readonly EntryKind[] = ['direct', 'parallel', 'teardrop'];
 const kinds = ['at', 'at or below', 'at or above'] as const;
-
-function drawn(sheet: Omit<Sheet, 'description'>, draw: () => string): string {
-  try {
-    return draw();
-  } catch (thrown) {
-    if (!(thrown instanceof Missing)) throw thrown;
-    return emptyPicture({ ...sheet, description: '' }, `Nothing to draw: no ${thrown.message} yet.`);
-  }
-}
 
 /** Ranges of the sheet: single cells, and the rows of item, value, unit that HOLD_BRIEF lays out. */
 export interface HoldCells {
@@ -77,7 +66,7 @@ function holdRequest({ heading, inbound, turns, windFrom, wind, brief }: HoldCel
 }
 
 export const holdPictureOfCells = (cells: HoldCells, up: HoldPictureRequest['up'], size: Size): string =>
-  drawn({ ...size, title: 'Hold' }, () => holdPicture(holdRequest(cells, up), size));
+  orEmpty({ ...size, title: 'Hold' }, () => holdPicture(holdRequest(cells, up), size));
 
 /** Ranges of the sheet: the rows of DESCENT_PLAN, where they end, and the rows of fix, distance, miles before it, altitude, kind. */
 export interface DescentCells {
@@ -89,7 +78,7 @@ export interface DescentCells {
 const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 
 /** All rows but the last, which is the whole descent. */
-function bandsOf(plan: Cells): ProfileBand[] {
+export function bandsOf(plan: Cells): ProfileBand[] {
   const rows = plan.filter((row) => isNumber(row[0]) && isNumber(row[1]));
   return rows.slice(0, -1).map((row) => ({
     fromFeet: numberIn(row[0], 'descent plan'),
@@ -109,8 +98,8 @@ function crossingsOf(rows: Cells): ProfileCrossing[] {
 }
 
 export const descentPictureOfCells = ({ plan, endsAt, crossings }: DescentCells, size: Size): string =>
-  drawn({ ...size, title: 'Descent profile' }, () => {
+  orEmpty({ ...size, title: 'Descent profile' }, () => {
     const bands = bandsOf(plan);
-    if (bands.length === 0) throw new Missing('descent plan');
+    if (bands.length === 0) throw new Missing('no descent plan yet');
     return descentPicture({ bands, endNauticalMiles: numberIn(cellOf(endsAt), 'crossing to plan for'), crossings: crossingsOf(crossings) }, size);
   });

@@ -1,0 +1,127 @@
+// Calls in a sheet whose answer can be drawn, with what their arguments stand for.
+import type { FunctionName } from '../../../functions/registry/names.generated';
+import { numberFromCell } from '../../../functions/registry/readNumber';
+import { address } from '../../../sheets-templates/build';
+import { readFormula, tokensOf, type Call } from '../../workbook/formulaReading';
+import type { CellValue, FormulaCell, SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
+import { Missing, NotDrawn } from '../missing';
+import { cellAt, givenBy, type Given } from './workbookCells';
+
+/** Functions that have a picture, with the names of their parameters; a test holds them to the registry. */
+export const pictured = {
+  HOLD_BRIEF: ['heading_at_fix', 'inbound_course', 'turns', 'altitude_ft', 'indicated_kt', 'leg', 'wind_from_deg', 'wind_kt', 'temperature_c', 'rules'],
+  DESCENT_PLAN: ['from_ft', 'to_ft', 'schedule', 'winds', 'course_true', 'isa_deviation_c', 'before_fix_nm', 'slow_down_nm'],
+  BALANCE_CHECK: ['weight', 'arm', 'envelope'],
+  LOADING_BRIEF: ['stations', 'weights', 'arms', 'tanks', 'tank_arms', 'fuel_weight_each', 'taxi_fuel', 'trip_fuel', 'envelope', 'limits', 'lateral_arms', 'track_steps'],
+  RECENCY_DAYS: ['dates', 'counts', 'as_of', 'days', 'needed'],
+  RECENCY_MONTHS: ['dates', 'counts', 'as_of', 'months', 'needed'],
+  DUE_STATUS: ['due_on', 'as_of', 'warn_days'],
+  PILOT_STATUS: ['log', 'aircraft', 'papers', 'as_of', 'rules'],
+  AIRCRAFT_STATUS: ['items', 'aircraft', 'as_of', 'rules'],
+} as const satisfies Partial<Record<FunctionName, readonly string[]>>;
+
+export type PicturedName = keyof typeof pictured;
+const isPictured = (name: string): name is PicturedName => Object.prototype.hasOwnProperty.call(pictured, name);
+
+/** What may stand round a call and still show its answer; the answer itself is checked where it is read. */
+const wrappers = ['IFERROR', 'IFNA', 'IF', 'ARRAYFORMULA'];
+
+/** The call that a text consists of from its first sign to its last, taken out of its wrappers. */
+function wholeCall(text: string): Call | undefined {
+  const tokens = tokensOf(text).filter(({ kind }) => kind !== 'space');
+  let depth = 0;
+  const end = tokens.findIndex(({ kind }) => {
+    depth += kind === 'opening' ? 1 : kind === 'closing' ? -1 : 0;
+    return depth === 0;
+  });
+  const outer = readFormula(text).calls[0];
+  if (outer === undefined || tokens[0]?.kind !== 'opening' || end !== tokens.length - 1) return undefined;
+  if (isPictured(outer.name) || !wrappers.includes(outer.name)) return outer;
+  const inside = outer.given.map(wholeCall).filter((call) => call !== undefined && isPictured(call.name));
+  return inside.length === 1 ? inside[0] : undefined;
+}
+
+/** Braces list values and, like a comma for decimals beside semicolons, blur where an argument ends. */
+function isPlain(formula: string): boolean {
+  const tokens = tokensOf(formula);
+  const separators = new Set(tokens.flatMap(({ kind, text }) => (kind === 'separator' ? [text] : [])));
+  return separators.size < 2 && !tokens.some(({ kind, text }) => kind === 'other' && /[{}]/.test(text));
+}
+
+export class PicturedCall {
+  constructor(
+    readonly workbook: WorkbookSnapshot,
+    readonly sheet: SheetSnapshot,
+    readonly cell: FormulaCell,
+    readonly name: PicturedName,
+    private readonly given: readonly string[],
+  ) {}
+
+  get place(): string {
+    return `${this.name} in ${address(this.cell.row, this.cell.column)}`;
+  }
+
+  argument(parameter: string): Given {
+    const names: readonly string[] = pictured[this.name];
+    return givenBy(this.workbook, this.sheet, this.given[names.indexOf(parameter)] ?? '');
+  }
+
+  private refused(parameter: string): NotDrawn {
+    return new NotDrawn(`${this.place}: its ${parameter} is a formula, which is not worked out here. Put it into a cell of its own, and give that cell.`);
+  }
+
+  /** Rows of cells; a value written into the call is one cell. Undefined where it is left out. */
+  cells(parameter: string): readonly (readonly CellValue[])[] | undefined {
+    const given = this.argument(parameter);
+    if (given.kind === 'formula') throw this.refused(parameter);
+    if (given.kind === 'left out') return undefined;
+    return given.kind === 'cells' ? given.cells : [[given.value]];
+  }
+
+  /** One value: of a column, that of the row asked for. */
+  value(parameter: string, index = 0): CellValue {
+    const cells = this.cells(parameter) ?? [];
+    return cells[cells.length > 1 ? index : 0]?.[0] ?? '';
+  }
+
+  /** A number, or the usual one where it is left out or blank. */
+  number(parameter: string, usual?: number, index = 0): number {
+    const value = this.value(parameter, index);
+    const found = value === '' ? usual : numberFromCell(value);
+    if (found === undefined) throw new Missing(`no ${parameter} yet for ${this.place}`);
+    return found;
+  }
+
+  /** A cell of the answer, counted from 0 at the call. */
+  answer(row: number, column: number): CellValue {
+    return cellAt(this.sheet, this.cell.row + row, this.cell.column + column);
+  }
+
+  /** For an answer that is not what it should be: an error, a sentence, a blank. */
+  unlike(answer: CellValue): Missing {
+    return new Missing(answer === '' ? `${this.place} shows nothing in this row` : `${this.place} shows "${String(answer)}"`);
+  }
+
+  /** The leftmost text of a row of the sheet, which is how people name their rows. */
+  rowName(row: number): string {
+    const found = this.sheet.values[row - 1]?.slice(0, this.cell.column - 1).find((value) => typeof value === 'string' && value.trim() !== '');
+    return typeof found === 'string' ? found.trim() : `${this.name}, row ${row}`;
+  }
+}
+
+export interface FoundCall {
+  readonly cell: FormulaCell;
+  readonly name: PicturedName;
+  /** Undefined where the call stands inside another formula, so that its answer is not on the sheet. */
+  readonly call: PicturedCall | undefined;
+}
+
+/** Every cell of a sheet with a call that has a picture. */
+export function picturedCalls(workbook: WorkbookSnapshot, sheet: SheetSnapshot): FoundCall[] {
+  return sheet.formulas.flatMap((cell): FoundCall[] => {
+    const name = readFormula(cell.text).calls.map((one) => one.name).find(isPictured);
+    if (name === undefined) return [];
+    const call = isPlain(cell.text) ? wholeCall(cell.text) : undefined;
+    return [{ cell, name, call: call !== undefined && isPictured(call.name) ? new PicturedCall(workbook, sheet, cell, call.name, call.given) : undefined }];
+  });
+}
