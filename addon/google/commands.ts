@@ -1,10 +1,15 @@
 // What the menu and the panel ask for. Runs with the user's authorisation (menu items and panel calls always do).
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
-import type { PanelAnswer, PanelGiven, PanelQuestion, PanelReply } from '../panel/host';
+import type { PanelAnswer, PanelGiven, PanelQuestion } from '../panel/host';
 import { rewriteFormula } from '../workbook/formulaText';
-import { insertSheets, type InsertReport } from './insertSheets';
 import { templatesInPage } from '../workbook/packedTemplates';
+import { freezeSheet } from './freezeSheet';
+import { goTo } from './goTo';
+import { insertSheets, type InsertReport } from './insertSheets';
+import type { PanelDoor } from './panelDoor';
+import { readWorkbook } from './readWorkbook';
 import { reasonOf } from './reason';
+import { updateSheets } from './updateSheets';
 
 const title = 'Rampwright';
 
@@ -58,21 +63,17 @@ function insertForPanel(keys: readonly string[]): InsertReport {
   return insertSheets(known, templates);
 }
 
-const notYet = (): never => {
-  throw new Error('This is not built yet.');
-};
-
 const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>) => PanelAnswer<Question> } = {
   insertSheets: ({ keys }) => insertForPanel(keys),
   putFormula: ({ formula }) => putFormula(formula),
-  readWorkbook: notYet,
-  goTo: notYet,
-  freezeSheet: notYet,
-  updateSheets: notYet,
+  readWorkbook,
+  goTo,
+  freezeSheet,
+  updateSheets: (given) => updateSheets(given, everySheet()),
 };
 
 /** The panel's one door: plain data in, plain data out, and a refusal as a sentence rather than as an exception. */
-export function answerPanel<Question extends PanelQuestion>(question: Question, given: PanelGiven<Question>): PanelReply<PanelAnswer<Question>> {
+export const answerPanel: PanelDoor = (question, given) => {
   const answer = Object.prototype.hasOwnProperty.call(answers, question) ? answers[question] : undefined;
   if (answer === undefined) return { refusal: `The panel asked for "${String(question)}", which this version cannot do. Close the panel and open it again.` };
   try {
@@ -80,4 +81,4 @@ export function answerPanel<Question extends PanelQuestion>(question: Question, 
   } catch (thrown) {
     return { refusal: reasonOf(thrown) };
   }
-}
+};

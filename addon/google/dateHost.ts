@@ -9,9 +9,12 @@ import { reasonOf } from './reason';
 import { rememberedOffsets, type OffsetAt } from './zoneOffsets';
 
 const day = 86_400_000;
-/** Instants outside these years are no dates of ours (readers refuse them), and year-of-era text could mislead. */
+/**
+ * Instants outside these years have no four-digit text of the calendar that we count in. Readers of arguments refuse far
+ * earlier; the panel reads a date of any year as the number that it is.
+ */
 const firstInstant = Date.UTC(1800, 0, 1);
-const lastInstant = Date.UTC(2200, 0, 1);
+const lastInstant = Date.UTC(9999, 11, 31);
 
 /** The wall clock written as if it were UTC. */
 function wallClock(year: number, month: number, date: number, hours: number, minutes: number, seconds: number): number {

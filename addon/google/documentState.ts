@@ -6,20 +6,45 @@ import type { SheetMark } from '../workbook/snapshot';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Metadata = GoogleAppsScript.Spreadsheet.DeveloperMetadata;
 
 /** Key of the developer metadata on each sheet of ours. */
-export const markKey = 'rampwright_sheet';
+const markKey = 'rampwright_sheet';
 
 export function writeMark(sheet: Sheet, mark: SheetMark): void {
   sheet.addDeveloperMetadata(markKey, JSON.stringify(mark), SpreadsheetApp.DeveloperMetadataVisibility.PROJECT);
 }
 
-function readMark(text: string | null): Partial<SheetMark> {
+/** Undefined where the text is no mark of ours. The key may be of a sheet that this version no longer has. */
+function readMark(text: string | null): SheetMark | undefined {
   try {
-    return JSON.parse(text ?? '{}') as Partial<SheetMark>;
+    const { key, version, set = '', names = {} } = JSON.parse(text ?? '{}') as Partial<SheetMark>;
+    return key === undefined || version === undefined ? undefined : { key, version, set, names };
   } catch {
-    return {};
+    return undefined;
   }
+}
+
+export interface MarkedSheet {
+  readonly sheet: Sheet;
+  readonly name: string;
+  readonly mark: SheetMark;
+  readonly metadata: Metadata;
+}
+
+/** Every sheet that carries our mark. */
+export function markedSheets(document: Document): MarkedSheet[] {
+  const found = document.createDeveloperMetadataFinder().withKey(markKey).find();
+  return found.flatMap((metadata) => {
+    const mark = readMark(metadata.getValue());
+    const sheet = metadata.getLocation().getSheet();
+    return mark === undefined || sheet === null ? [] : [{ sheet, name: sheet.getName(), mark, metadata }];
+  });
+}
+
+/** Takes our mark from a sheet, where it carries one. */
+export function removeMark(sheet: Sheet): void {
+  for (const metadata of sheet.getDeveloperMetadata()) if (metadata.getKey() === markKey) metadata.remove();
 }
 
 /** Labels stand where the template put them; a user who moved rows or columns has another sheet than ours. */
@@ -34,13 +59,10 @@ function stillLaidOut(sheet: Sheet, { cells }: SheetTemplate): boolean {
 
 /** Sheets of ours that a new sheet may refer to: of this version, laid out as written, their names still there. */
 export function existingSheets(document: Document, templates: readonly SheetTemplate[], rangeNames: ReadonlySet<string>): ExistingSheet[] {
-  const marks = document.createDeveloperMetadataFinder().withKey(markKey).find();
-  return marks.flatMap((metadata) => {
-    const { key, version, set = '', names = {} } = readMark(metadata.getValue());
+  return markedSheets(document).flatMap(({ sheet, name, mark: { key, version, set, names } }) => {
     const template = templates.find((one) => one.key === key && one.version === version);
-    const sheet = metadata.getLocation().getSheet();
-    const named = Object.values(names).every((name) => rangeNames.has(name));
-    if (template === undefined || sheet === null || !named || !stillLaidOut(sheet, template)) return [];
-    return [{ key: template.key, sheetName: sheet.getName(), sheetId: String(sheet.getSheetId()), set, names }];
+    const named = Object.values(names).every((one) => rangeNames.has(one));
+    if (template === undefined || !named || !stillLaidOut(sheet, template)) return [];
+    return [{ key: template.key, sheetName: name, sheetId: String(sheet.getSheetId()), set, names }];
   });
 }

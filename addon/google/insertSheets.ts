@@ -54,7 +54,7 @@ function makeSheets(document: Document, { added, names, sheetsBefore }: Insertio
 }
 
 /** The text of a link to a sheet, asked for only where a cell goes there, and once. */
-function linksOf({ added, reused }: InsertionPlan, sheets: readonly Sheet[]): (key: SheetKey) => string | undefined {
+export function linksOf({ added, reused }: InsertionPlan, sheets: readonly Sheet[]): (key: SheetKey) => string | undefined {
   const known = new Map<SheetKey, string | undefined>();
   return (key) => {
     if (!known.has(key)) {

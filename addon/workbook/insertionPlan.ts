@@ -73,7 +73,7 @@ function keysToAdd(wanted: readonly SheetKey[], templates: readonly SheetTemplat
 }
 
 /** The name itself, or the first free one of "name 2", "name 3"; Sheets takes names for equal whatever their case. */
-function freeName(name: string, separator: string, taken: Set<string>): string {
+export function freeName(name: string, separator: string, taken: Set<string>): string {
   let free = name;
   for (let next = 2; taken.has(free.toLowerCase()); next += 1) free = `${name}${separator}${next}`;
   taken.add(free.toLowerCase());

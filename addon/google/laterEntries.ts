@@ -1,0 +1,87 @@
+// Entries that a template cannot carry: formulas of the user's own, written as they were read once all sheets have their
+// names, and times in cells of no date format, which would else become the numbers behind them.
+import type { DateHost } from '../../functions/registry/dateHost';
+import { formats, type FormatName } from '../../sheets-templates/look';
+import type { SheetTemplate } from '../../sheets-templates/template';
+import { areasOf, areaText } from '../workbook/areas';
+import type { CarriedCell } from '../workbook/carriedInputs';
+import type { CellPlace } from '../workbook/snapshot';
+import { isDate, serialOf } from './cellContents';
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+export interface LaterEntries {
+  readonly formulas: readonly CarriedCell[];
+  /** By number format. */
+  readonly times: ReadonlyMap<string, readonly CellPlace[]>;
+}
+
+/** A number on the sheet as it was; with a format where it is a date, a time or a duration. */
+interface OldNumber {
+  readonly place: string;
+  readonly format?: string;
+}
+
+const dateFormats: ReadonlySet<FormatName | undefined> = new Set<FormatName>(['date', 'dateTime', 'month']);
+
+export const isFormula = ({ content }: CarriedCell): boolean => typeof content === 'string' && content.startsWith('=');
+
+const placeText = ({ row, column }: CellPlace): string => areaText({ row, column, lastRow: row, lastColumn: column });
+
+/** A cell that got its format by being typed into may not say which. */
+const timeFormat = (written: string, serial: number): string => (written !== '' && written !== formats.general ? written : serial < 1 ? 'hh:mm' : formats.dateTime);
+
+/** Every number of a sheet, by its value. */
+function numbersOf(sheet: Sheet, dates: DateHost): Map<number, OldNumber[]> {
+  const range = sheet.getDataRange();
+  const values: readonly (readonly unknown[])[] = range.getValues();
+  const written = range.getNumberFormats();
+  const numbers = new Map<number, OldNumber[]>();
+  const add = (value: number, number: OldNumber): void => void numbers.set(value, [...(numbers.get(value) ?? []), number]);
+  values.forEach((line, row) =>
+    line.forEach((value, column) => {
+      const place = placeText({ row: row + 1, column: column + 1 });
+      if (typeof value === 'number') add(value, { place });
+      if (!isDate(value)) return;
+      const serial = serialOf(value, dates);
+      add(serial, { place, format: timeFormat(written[row]?.[column] ?? '', serial) });
+    }),
+  );
+  return numbers;
+}
+
+/** The format of an entry that is a time. Where the same number is a time in one cell and none in another, its place tells. */
+function formatOf(cell: CarriedCell, numbers: ReadonlyMap<number, readonly OldNumber[]>, name: string): string | undefined {
+  const same = (typeof cell.content === 'number' ? numbers.get(cell.content) : undefined) ?? [];
+  const [time] = same.filter(({ format }) => format !== undefined);
+  const plain = same.find(({ format }) => format === undefined);
+  if (time === undefined || plain === undefined) return time?.format;
+  const here = same.find(({ place }) => place === placeText(cell));
+  if (here !== undefined || cell.content === 0) return here?.format;
+  throw new Error(`On "${name}" the same value is a time in ${time.place} and a plain number in ${plain.place}, and it cannot be told which is which. Change one of them, then ask again.`);
+}
+
+/** `name` is what the sheet is called, `sheet` the one that held the entries so far. */
+export function laterEntries(cells: readonly CarriedCell[], template: SheetTemplate, { sheet, name }: { readonly sheet: Sheet; readonly name: string }, dates: DateHost): LaterEntries {
+  const numbers = numbersOf(sheet, dates);
+  const isDateCell = new Set(template.cells.filter(({ format }) => dateFormats.has(format)).map(placeText));
+  const times = new Map<string, CellPlace[]>();
+  for (const cell of cells) {
+    const format = isDateCell.has(placeText(cell)) ? undefined : formatOf(cell, numbers, name);
+    if (format !== undefined) times.set(format, [...(times.get(format) ?? []), cell]);
+  }
+  return { formulas: cells.filter(isFormula), times };
+}
+
+/** One call for each rectangle of formulas, one for each format. */
+export function writeLater(sheet: Sheet, { formulas, times }: LaterEntries): void {
+  const texts = new Map(formulas.map((cell) => [placeText(cell), String(cell.content)]));
+  const rows = Math.max(0, ...formulas.map(({ row }) => row));
+  const columns = Math.max(0, ...formulas.map(({ column }) => column));
+  const grid = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => texts.get(placeText({ row: row + 1, column: column + 1 })) ?? ''));
+  for (const { row, column, lastRow, lastColumn } of areasOf(grid.map((line) => line.map((text) => text !== '')))) {
+    const range = sheet.getRange(row, column, lastRow - row + 1, lastColumn - column + 1);
+    range.setFormulas(grid.slice(row - 1, lastRow).map((line) => line.slice(column - 1, lastColumn)));
+  }
+  for (const [format, places] of times) sheet.getRangeList(places.map(placeText)).setNumberFormat(format);
+}

@@ -1,0 +1,76 @@
+// The workbook as plain data for the panel. Only reads, so that the platform never has to write between two of them.
+import type { PanelGiven } from '../panel/host';
+import { areaText } from '../workbook/areas';
+import type { NameSnapshot, SheetMark, SheetSnapshot, WorkbookSnapshot } from '../workbook/snapshot';
+import { cellContents, hasCells, type CellContents } from './cellContents';
+import { googleDateHost } from './dateHost';
+import { markedSheets } from './documentState';
+
+type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
+/** The name that the templates give to the one clock of the workbook. */
+const clock = 'as_of';
+
+/** A1 or A1:C9, also for a name of whole rows or columns. */
+function closedRange(range: Range): string {
+  const text = range.getA1Notation();
+  if (/^[A-Z]+\d+(?::[A-Z]+\d+)?$/.test(text)) return text;
+  const [row, column] = [range.getRow(), range.getColumn()];
+  return areaText({ row, column, lastRow: row + range.getNumRows() - 1, lastColumn: column + range.getNumColumns() - 1 });
+}
+
+/** Left out: names that hold on one sheet only (a copied sheet has such), and names whose cells were deleted. */
+export function namesOf(document: Document): NameSnapshot[] {
+  return document.getNamedRanges().flatMap((named) => {
+    const name = named.getName();
+    if (name.includes('!')) return [];
+    try {
+      const range = named.getRange();
+      return [{ name, sheet: range.getSheet().getName(), range: closedRange(range) }];
+    } catch {
+      return [];
+    }
+  });
+}
+
+/** Rows that hold nothing, neither a value nor a formula, are cut off at the foot. */
+function trimmed({ values, formulas }: CellContents): CellContents {
+  let rows = formulas.reduce((most, { row }) => Math.max(most, row), 0);
+  values.forEach((line, index) => {
+    if (line.some((value) => value !== '')) rows = Math.max(rows, index + 1);
+  });
+  return { values: values.slice(0, rows), formulas };
+}
+
+/** The sheet in sight, and the one with the day on which everything is judged: that of its own set, where it has one. */
+function sheetsInSight(shown: string, marks: ReadonlyMap<string, SheetMark>, names: readonly NameSnapshot[]): Set<string> {
+  const set = marks.get(shown)?.set;
+  const ofSet = set === undefined ? [] : [...marks.values()].filter((mark) => mark.set === set);
+  const name = ofSet.map((mark) => mark.names[clock]).find((one) => one !== undefined) ?? clock;
+  const day = names.find((one) => one.name === name);
+  return new Set(day === undefined ? [shown] : [shown, day.sheet]);
+}
+
+function selectedOn(shown: Sheet, sheet: string): WorkbookSnapshot['selected'] {
+  const cell = hasCells(shown) ? SpreadsheetApp.getCurrentCell() : null;
+  return cell === null ? { sheet, row: 1, column: 1 } : { sheet, row: cell.getRow(), column: cell.getColumn() };
+}
+
+export function readWorkbook({ sheets: wanted }: PanelGiven<'readWorkbook'>): WorkbookSnapshot {
+  const document = SpreadsheetApp.getActive();
+  const shown = SpreadsheetApp.getActiveSheet();
+  const shownName = shown.getName();
+  const marks = new Map(markedSheets(document).map(({ name, mark }) => [name, mark]));
+  const names = namesOf(document);
+  const read = wanted === 'all' ? undefined : sheetsInSight(shownName, marks, names);
+  const dates = googleDateHost();
+  const sheets = document.getSheets().flatMap((sheet): SheetSnapshot[] => {
+    const name = sheet.getName();
+    if ((read !== undefined && !read.has(name)) || !hasCells(sheet)) return [];
+    const mark = marks.get(name);
+    return [{ name, ...(mark === undefined ? {} : { mark }), ...trimmed(cellContents(sheet, dates)) }];
+  });
+  return { sheets, names, selected: selectedOn(shown, shownName) };
+}

@@ -1,0 +1,94 @@
+// Decides, before anything is changed, how a set of our sheets is brought up to date: what is added under which names,
+// which names of ranges move to it, and what comes later. Throws a sentence where it cannot be done.
+import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
+import type { PanelGiven } from '../panel/host';
+import { planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
+import { withEntries } from '../workbook/withEntries';
+import { googleDateHost } from './dateHost';
+import { existingSheets, markedSheets, type MarkedSheet } from './documentState';
+import { isFormula, laterEntries, type LaterEntries } from './laterEntries';
+
+type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type NamedRange = GoogleAppsScript.Spreadsheet.NamedRange;
+
+export interface UpdatePlan {
+  /** The new sheets under names that are free now; range names under those they will have. */
+  readonly insertion: InsertionPlan;
+  readonly old: ReadonlyMap<SheetKey, MarkedSheet>;
+  /** By the template's name of a range: the name of the old set that is to mean the new range. */
+  readonly moved: ReadonlyMap<string, NamedRange>;
+  readonly later: ReadonlyMap<SheetKey, LaterEntries>;
+  /** Names of all sheets, in their order. */
+  readonly sheetNames: readonly string[];
+}
+
+const again = 'Close the panel, open it again and try once more.';
+
+/** The sheets of the set by key. */
+function sheetsOfSet(marked: readonly MarkedSheet[], { set, entries }: PanelGiven<'updateSheets'>, templates: readonly SheetTemplate[]): Map<SheetKey, MarkedSheet> {
+  const old = new Map<SheetKey, MarkedSheet>();
+  for (const one of marked.filter(({ mark }) => mark.set === set)) {
+    const { name, mark } = one;
+    const twin = old.get(mark.key);
+    if (twin !== undefined) throw new Error(`"${twin.name}" and "${name}" are two of one kind, so it cannot be told which of them is in use. Delete one of them, or copy it with its formulas turned into values first, then ask again.`);
+    if (!templates.some(({ key }) => key === mark.key)) throw new Error(`This version has no sheet of the kind of "${name}". Delete that sheet, then ask again.`);
+    if (!entries.some(({ key }) => key === mark.key)) throw new Error(`The entries of "${name}" did not come along, so nothing was changed. ${again}`);
+    old.set(mark.key, one);
+  }
+  if (old.size === 0) throw new Error(`The sheets to be brought up to date are not in this document any more. ${again}`);
+  return old;
+}
+
+/** Those names of ranges that were the set's own and still mean cells on its sheets; another one may be the user's. */
+function ownNames(named: readonly NamedRange[], old: ReadonlyMap<SheetKey, MarkedSheet>): Map<string, NamedRange> {
+  const sheets = new Set([...old.values()].map(({ name }) => name));
+  const known = named.map((one) => ({ one, name: one.getName() }));
+  const given = [...old.values()].flatMap(({ mark }) => Object.entries(mark.names));
+  return new Map(
+    given.flatMap(([ofTemplate, ofDocument]) => {
+      const found = known.find(({ one, name }) => name === ofDocument && sheets.has(sheetOf(one) ?? ''));
+      return found === undefined ? [] : [[ofTemplate, found.one] as const];
+    }),
+  );
+}
+
+/** Undefined where the cells of the name were deleted. */
+function sheetOf(named: NamedRange): string | undefined {
+  try {
+    return named.getRange().getSheet().getName();
+  } catch {
+    return undefined;
+  }
+}
+
+/** A sheet that the set reads, of another set and of another version, comes first: else a blank one would be added in its place. */
+function checkOutside({ added }: InsertionPlan, old: ReadonlyMap<SheetKey, MarkedSheet>, marked: readonly MarkedSheet[]): void {
+  for (const { template } of added) {
+    const outside = old.has(template.key) ? undefined : marked.find(({ mark }) => mark.key === template.key && mark.version !== template.version);
+    if (outside !== undefined) throw new Error(`These sheets read "${outside.name}", which is of another version itself. Bring that one up to date first.`);
+  }
+}
+
+export function planUpdate(document: Document, given: PanelGiven<'updateSheets'>, templates: readonly SheetTemplate[]): UpdatePlan {
+  const marked = markedSheets(document);
+  const old = sheetsOfSet(marked, given, templates);
+  /** Nothing for a sheet that was not there: it comes blank, for no number of the invented ones may stand among the user's. */
+  const carried = (key: SheetKey) => (old.has(key) ? given.entries.find((one) => one.key === key)?.cells ?? [] : []);
+  const filled = templates.map((template) => withEntries(template, carried(template.key).filter((cell) => !isFormula(cell))));
+  const sheetNames = document.getSheets().map((sheet) => sheet.getName());
+  const named = document.getNamedRanges();
+  const ranges = named.map((one) => one.getName());
+  const wanted = [...old.keys()];
+  const everything = templates.every(({ key }) => wanted.includes(key));
+  const outside = everything ? [] : existingSheets(document, templates, new Set(ranges)).filter(({ set }) => set !== given.set);
+  const plan = planInsertion(wanted, filled, { sheets: sheetNames, ranges }, outside);
+  checkOutside(plan, old, marked);
+  const moved = ownNames(named, old);
+  const kept = [...moved].map(([ofTemplate, one]) => [ofTemplate, one.getName()] as const);
+  const dates = googleDateHost();
+  const later = plan.added.flatMap(({ template }) => {
+    const before = old.get(template.key);
+    return before === undefined ? [] : [[template.key, laterEntries(carried(template.key), template, before, dates)] as const];
+  });
+  return { insertion: { ...plan, names: { ...plan.names, ranges: new Map([...plan.names.ranges, ...kept]) } }, old, moved, later: new Map(later), sheetNames };
+}
