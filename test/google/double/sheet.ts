@@ -5,24 +5,10 @@ import { freshCell, type Cell } from './cells';
 import { FakeChart, FakeChartBuilder } from './charts';
 import type { FakeSpreadsheet } from './spreadsheet';
 import { FakeMetadata } from './metadata';
+import { removeRows } from './moveCells';
+import { FakeProtection } from './protection';
 import { FakeRange, FakeRangeList, isFormatRule } from './range';
 import { Doubled } from './recorder';
-
-export class FakeProtection extends Doubled {
-  readonly service = 'Protection';
-  warningOnly = false;
-  free: readonly FakeRange[] = [];
-
-  setWarningOnly(warningOnly: boolean): this {
-    this.warningOnly = warningOnly;
-    return this;
-  }
-
-  setUnprotectedRanges(ranges: FakeRange[]): this {
-    this.free = ranges;
-    return this;
-  }
-}
 
 export const sheetTypes = { GRID: 0, OBJECT: 1 };
 
@@ -124,6 +110,10 @@ export class FakeSheet extends Doubled {
     return this;
   }
 
+  deleteRows(start: number, count: number): void {
+    removeRows(this, start, count);
+  }
+
   insertColumnsAfter(after: number, count: number): this {
     if (after > this.columns || count < 1) throw new Error('those columns cannot be inserted');
     this.columns += count;
@@ -164,6 +154,8 @@ export class FakeSheet extends Doubled {
     this.metadata.push(new FakeMetadata(this, key, value));
     return this;
   }
+
+  getDeveloperMetadata = (): FakeMetadata[] => [...this.metadata];
 
   newChart = (): FakeChartBuilder => new FakeChartBuilder();
 

@@ -146,6 +146,12 @@ export class FakeSpreadsheet extends Doubled {
     return sheet;
   }
 
+  moveActiveSheet(place: number): void {
+    if (!Number.isInteger(place) || place < 1 || place > this.sheets.length) throw new Error(`a sheet stands at 1 to ${this.sheets.length}`);
+    const others = this.sheets.filter((sheet) => sheet !== this.active);
+    this.sheets = [...others.slice(0, place - 1), this.active, ...others.slice(place - 1)];
+  }
+
   toast(message: string, title: string, seconds: number | null): void {
     if (seconds === null) throw new Error('a toast takes seconds');
     this.toasts.push(`${title}: ${message}`);
