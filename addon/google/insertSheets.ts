@@ -1,11 +1,10 @@
 // Inserts sheets into the document. Nothing of the user's is touched: names that are taken get a number, and where a step
 // fails, everything added so far is removed and the reason said.
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
-import { existingSheets, writeMark } from './documentState';
+import { existingSheets } from './documentState';
 import { planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
 import { reasonOf } from './reason';
-import { textStyles } from './writeLook';
-import { writeSheet } from './writeSheet';
+import { writeSheets } from './writeSheets';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -34,13 +33,14 @@ function makePlan(document: Document, wanted: readonly SheetKey[], templates: re
   return planInsertion(wanted, templates, names, existing);
 }
 
-/** All sheets first, then their names: a formula must find what it refers to when it is written. */
+/** All sheets first, then their names: a formula must find what it refers to when it is written. The last sheet inserted stays in sight, so the first comes last. */
 function makeSheets(document: Document, { added, names, sheetsBefore }: InsertionPlan, made: Added): Sheet[] {
-  const sheets = added.map(({ sheetName }, index) => {
-    const sheet = document.insertSheet(sheetName, sheetsBefore + index);
+  const lastFirst = [...added].reverse().map(({ sheetName }) => {
+    const sheet = document.insertSheet(sheetName, sheetsBefore);
     made.sheets.push(sheet);
     return sheet;
   });
+  const sheets = lastFirst.reverse();
   added.forEach(({ template }, index) => {
     for (const { name, range } of template.names) {
       const given = names.ranges.get(name) ?? name;
@@ -53,35 +53,8 @@ function makeSheets(document: Document, { added, names, sheetsBefore }: Insertio
   return sheets;
 }
 
-/** The text of a link to a sheet, asked for only where a cell goes there, and once. */
-export function linksOf({ added, reused }: InsertionPlan, sheets: readonly Sheet[]): (key: SheetKey) => string | undefined {
-  const known = new Map<SheetKey, string | undefined>();
-  return (key) => {
-    if (!known.has(key)) {
-      const index = added.findIndex(({ template }) => template.key === key);
-      const inserted = sheets[index]?.getSheetId();
-      known.set(key, inserted === undefined ? reused.find((one) => one.key === key)?.sheetId : String(inserted));
-    }
-    const identifier = known.get(key);
-    return identifier === undefined ? undefined : `#gid=${identifier}`;
-  };
-}
-
 function writeAll(document: Document, plan: InsertionPlan, made: Added): void {
-  const sheets = makeSheets(document, plan, made);
-  const [first] = sheets;
-  if (first === undefined) return;
-  const fresh = { rows: first.getMaxRows(), columns: first.getMaxColumns() };
-  const context = { names: plan.names, linkTo: linksOf(plan, sheets), styleOf: textStyles(), fresh };
-  const set = plan.reused[0]?.set ?? String(first.getSheetId());
-  plan.added.forEach(({ template }, index) => {
-    const sheet = sheets[index];
-    if (sheet === undefined) return;
-    writeSheet(sheet, template, context);
-    const given = template.names.map(({ name }) => [name, plan.names.ranges.get(name) ?? name]);
-    writeMark(sheet, { key: template.key, version: template.version, set, names: Object.fromEntries(given) as Record<string, string> });
-  });
-  document.setActiveSheet(first);
+  writeSheets(plan, makeSheets(document, plan, made), plan.reused[0]?.set);
   // Writes are kept back by the platform; only now is it known that all of them went through.
   SpreadsheetApp.flush();
 }

@@ -1,8 +1,8 @@
 // A template laid out as whole rectangles, ready for one call each: values and formulas, formats, looks, notes.
 import { dayNumber } from '../../core/civilDate';
-import { formats, styles, type CellLook, type StyleName } from '../../sheets-templates/look';
-import type { SheetKey, SheetTemplate, TemplateCell, TemplateValue } from '../../sheets-templates/template';
-import { readArea } from '../workbook/areas';
+import { formats, type StyleName } from '../../sheets-templates/look';
+import type { SheetKey, SheetTemplate, TemplateCell, TemplateValue, Validation } from '../../sheets-templates/template';
+import { readArea, type Area } from '../workbook/areas';
 import { rewriteFormula, type NewNames } from '../workbook/formulaText';
 
 export type GridValue = string | number | boolean;
@@ -44,6 +44,18 @@ function content(cell: TemplateCell, names: NewNames, linkTo: LinkTo): GridValue
   return link === undefined ? cellValue(cell.value) : `=HYPERLINK(${textInFormula(link)};${textInFormula(String(cell.value))})`;
 }
 
+const isNumber = (text: string): boolean => text.trim() !== '' && Number.isFinite(Number(text));
+
+/** Takes text only: under any other rule the entry may be a number or a date. */
+const takesText = (validation: Validation): boolean => validation.kind === 'listFrom' || (validation.kind === 'list' && !validation.choices.some(isNumber));
+
+/** An entry meant for text, blank or filled: what is typed there, 09 say, is to stay as typed. All of a column alike, for text 09 is not equal to 9. */
+function isTextEntry({ row, column, style, value, formula, format }: TemplateCell, rules: readonly (Validation & { readonly area: Area })[]): boolean {
+  if (style !== 'inputText' || formula !== undefined || format !== undefined || (value !== undefined && typeof value !== 'string')) return false;
+  const over = ({ area }: { readonly area: Area }): boolean => row >= area.row && row <= area.lastRow && column >= area.column && column <= area.lastColumn;
+  return rules.filter(over).every(takesText);
+}
+
 function numberFormat({ format, formula, value, goesTo }: TemplateCell): string {
   const isText = typeof value === 'string' && goesTo === undefined;
   if (isText && wouldBeRead(value)) return formats.text;
@@ -83,15 +95,13 @@ export function sheetGrid(template: SheetTemplate, extra: readonly TemplateCell[
     const line = layer[row - 1];
     if (line !== undefined) line[column - 1] = value;
   };
+  const rules = template.validations.map((validation) => ({ ...validation, area: readArea(validation.range) }));
   for (const cell of cells) {
     put(grid.values, cell, content(cell, names, linkTo));
-    put(grid.numberFormats, cell, numberFormat(cell));
+    put(grid.numberFormats, cell, isTextEntry(cell, rules) ? formats.text : numberFormat(cell));
     put(grid.looks, cell, cell.style);
     put(grid.notes, cell, cell.note ?? '');
     put(grid.computed, cell, isComputed(cell));
   }
   return grid;
 }
-
-/** One property of every cell's look. */
-export const layer = <Value>({ looks }: SheetGrid, of: (look: CellLook) => Value): Value[][] => looks.map((line) => line.map((style) => of(styles[style])));

@@ -5,12 +5,10 @@ import type { SheetTemplate } from '../../sheets-templates/template';
 import type { PanelAnswer, PanelGiven } from '../panel/host';
 import { writeMark, type MarkedSheet } from './documentState';
 import { freeSheetName } from './freeSheetName';
-import { linksOf } from './insertSheets';
 import { writeLater } from './laterEntries';
 import { allOrNothing, type Did } from './undo';
 import { planUpdate, type UpdatePlan } from './updatePlan';
-import { textStyles } from './writeLook';
-import { writeSheet } from './writeSheet';
+import { writeSheets } from './writeSheets';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -39,22 +37,6 @@ function makeNames(document: Document, { insertion: { added, names }, moved }: U
       document.setNamedRange(given, sheet.getRange(range));
       did(`the name ${given}`, () => document.removeNamedRange(given));
     }
-  });
-}
-
-function writeAll({ insertion }: UpdatePlan, sheets: readonly Sheet[]): void {
-  const { added, names } = insertion;
-  const [first] = sheets;
-  if (first === undefined) return;
-  const fresh = { rows: first.getMaxRows(), columns: first.getMaxColumns() };
-  const context = { names, linkTo: linksOf(insertion, sheets), styleOf: textStyles(), fresh };
-  const set = String(first.getSheetId());
-  added.forEach(({ template }, index) => {
-    const sheet = sheets[index];
-    if (sheet === undefined) return;
-    writeSheet(sheet, template, context);
-    const given = template.names.map(({ name }) => [name, names.ranges.get(name) ?? name]);
-    writeMark(sheet, { key: template.key, version: template.version, set, names: Object.fromEntries(given) as Record<string, string> });
   });
 }
 
@@ -99,7 +81,7 @@ function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'up
   const inSight = document.getActiveSheet().getName();
   const sheets = makeSheets(document, plan, did);
   makeNames(document, plan, sheets, did);
-  writeAll(plan, sheets);
+  writeSheets(insertion, sheets);
   const kept = takeOverNames(plan, sheets, did);
   moveRanges(plan, sheets, did);
   const updated = insertion.added.map(({ template, sheetName }, index) => {

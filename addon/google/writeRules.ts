@@ -1,10 +1,11 @@
-// Writes what watches over the cells of a sheet: validation with help, the tints of verdicts, the warning before a
-// computed cell is typed over.
+// Writes what watches over cells: validation with help, the tints of verdicts, the warning before a computed cell is
+// typed over.
 import { verdictTints } from '../../sheets-templates/look';
-import type { SheetTemplate, Validation } from '../../sheets-templates/template';
-import { areasOf, areaText, eachCell, readArea } from '../workbook/areas';
+import type { Validation } from '../../sheets-templates/template';
+import { areasOf, areaText, eachCell, type Area } from '../workbook/areas';
 import { rewriteFormula, type NewNames } from '../workbook/formulaText';
 import type { SheetGrid } from './sheetGrid';
+import { onCarrier, type Stack } from './stack';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Rule = GoogleAppsScript.Spreadsheet.DataValidation;
@@ -23,27 +24,34 @@ function validationRule(sheet: Sheet, validation: Validation, names: NewNames): 
   }
 }
 
-/** A range on another sheet is a range of the document. */
+/** A range on another sheet is a range of the document. Named with dollar signs, so that it stays where it is when the rule is copied. */
 function sourceRange(sheet: Sheet, source: string, names: NewNames): GoogleAppsScript.Spreadsheet.Range {
-  return source.includes('!') ? sheet.getParent().getRange(rewriteFormula(source, names)) : sheet.getRange(source);
+  if (source.includes('!')) return sheet.getParent().getRange(rewriteFormula(source, names));
+  return sheet.getRange(source.replace(/\$/g, '').replace(/[A-Z]+|\d+/g, '$$$&'));
 }
 
-export function writeValidations(sheet: Sheet, { validations }: SheetTemplate, grid: SheetGrid, names: NewNames): void {
-  if (validations.length === 0) return;
-  const rules = Array.from({ length: grid.rows }, () => Array<Rule | null>(grid.columns).fill(null));
-  for (const validation of validations) {
-    const rule = validationRule(sheet, validation, names);
-    eachCell(readArea(validation.range), (row, column) => {
-      const line = rules[row - 1];
-      if (line !== undefined) line[column - 1] = rule;
-    });
-  }
-  sheet.getRange(1, 1, grid.rows, grid.columns).setDataValidations(rules);
+/** Rules of all pieces, on the carrier; a list from a piece's own sheet is read from that sheet. */
+export function writeValidations(carrier: Sheet, { pieces, rows, columns }: Stack, sheets: readonly Sheet[], names: NewNames): void {
+  const rules = Array.from({ length: rows }, () => Array<Rule | null>(columns).fill(null));
+  pieces.forEach((piece, index) => {
+    const sheet = sheets[index];
+    if (sheet === undefined) return;
+    for (const validation of piece.template.validations) {
+      const rule = validationRule(sheet, validation, names);
+      for (const area of onCarrier(piece, validation.range)) {
+        eachCell(area, (row, column) => {
+          const line = rules[row - 1];
+          if (line !== undefined) line[column - 1] = rule;
+        });
+      }
+    }
+  });
+  if (rules.some((line) => line.some((rule) => rule !== null))) carrier.getRange(1, 1, rows, columns).setDataValidations(rules);
 }
 
-export function writeVerdictTints(sheet: Sheet, { verdictRanges }: SheetTemplate): void {
+export function writeVerdictTints(sheet: Sheet, verdictRanges: readonly Area[]): void {
   if (verdictRanges.length === 0) return;
-  const ranges = sheet.getRangeList([...verdictRanges]).getRanges();
+  const ranges = sheet.getRangeList(verdictRanges.map(areaText)).getRanges();
   const rules = Object.entries(verdictTints).map(([word, tint]) =>
     SpreadsheetApp.newConditionalFormatRule().whenTextEqualTo(word).setBackground(tint).setRanges(ranges).build(),
   );
@@ -51,9 +59,14 @@ export function writeVerdictTints(sheet: Sheet, { verdictRanges }: SheetTemplate
 }
 
 /** A warning, not a lock: the user may still mend a formula. `rows` and `columns` are the size of the whole sheet. */
-export function writeProtection(sheet: Sheet, grid: SheetGrid, rows: number, columns: number): void {
-  if (!grid.computed.some((line) => line.includes(true))) return;
-  const free = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => grid.computed[row]?.[column] !== true));
+export function writeProtection(sheet: Sheet, { computed }: SheetGrid, rows: number, columns: number): void {
+  const [only, ...others] = areasOf(computed);
+  if (only === undefined) return;
+  if (others.length === 0) {
+    sheet.getRange(areaText(only)).protect().setWarningOnly(true);
+    return;
+  }
+  const free = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => computed[row]?.[column] !== true));
   const protection = sheet.protect();
   protection.setUnprotectedRanges(sheet.getRangeList(areasOf(free).map(areaText)).getRanges());
   protection.setWarningOnly(true);

@@ -1,67 +1,30 @@
-// Writes one template into a fresh sheet: look, rules, chart, then the cells, so that no formula is computed before the
-// formats are there. Few calls, each over a whole rectangle.
-import type { StyleName } from '../../sheets-templates/look';
-import type { SheetTemplate } from '../../sheets-templates/template';
-import { chartBlocks, type ChartBlock } from './chartData';
-import type { NewNames } from '../workbook/formulaText';
-import { sheetGrid, type LinkTo } from './sheetGrid';
-import { writeLook } from './writeLook';
-import { writeProtection, writeValidations, writeVerdictTints } from './writeRules';
+// Writes what a sheet cannot get by copying: values and formulas, widths, heights, frozen rows, protection, charts.
+import { eachCell, equalRuns, fewestStrokes, readArea } from '../workbook/areas';
+import type { ChartBlock } from './chartData';
+import type { Laid } from './stack';
+import { writeChart } from './writeChart';
+import { lookLayer } from './writeLook';
+import { writeProtection } from './writeRules';
+import type { GridSize } from './writeStack';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-export interface GridSize {
-  readonly rows: number;
-  readonly columns: number;
+/** Rows grow by themselves to hold wrapped text, but not where it wraps in a merged cell: those get their height. */
+function writeHeights(sheet: Sheet, { template: { merges, rowHeights }, grid }: Laid): void {
+  const wraps = lookLayer(grid.looks, ({ wrap }) => wrap === true);
+  const wrapped = new Set<number>();
+  for (const merge of merges.map(readArea)) eachCell(merge, (row, column) => wraps[row - 1]?.[column - 1] === true && wrapped.add(row));
+  const heights = wraps.map((_, index) => (wrapped.has(index + 1) ? rowHeights[index + 1] : undefined));
+  for (const { start, count, value } of equalRuns(heights)) sheet.setRowHeights(start, count, value);
 }
 
-/** What one insertion knows for all its sheets. */
-export interface WritingContext {
-  readonly names: NewNames;
-  readonly linkTo: LinkTo;
-  readonly styleOf: (style: StyleName) => GoogleAppsScript.Spreadsheet.TextStyle;
-  /** Size of a fresh sheet. */
-  readonly fresh: GridSize;
-}
-
-function makeRoom(sheet: Sheet, fresh: GridSize, needed: GridSize): GridSize {
-  if (needed.rows > fresh.rows) sheet.insertRowsAfter(fresh.rows, needed.rows - fresh.rows);
-  if (needed.columns > fresh.columns) sheet.insertColumnsAfter(fresh.columns, needed.columns - fresh.columns);
-  return { rows: Math.max(fresh.rows, needed.rows), columns: Math.max(fresh.columns, needed.columns) };
-}
-
-/** Colours of Okabe and Ito (2008): blue and vermilion, told apart by any eye and in grey. */
-const seriesColors: readonly string[] = ['#0072b2', '#d55e00', '#009e73', '#cc79a7'];
-
-function writeChart(sheet: Sheet, { chart, columns }: ChartBlock): void {
-  const options = chart.series.map(({ drawn }) => (drawn === 'line' ? { lineWidth: 2, pointSize: 0 } : { lineWidth: 1, pointSize: 7 }));
-  // What only scatter charts have comes first: every other setter gives back a builder of no kind.
-  const scatter = sheet.newChart().asScatterChart().setTitle(chart.title).setXAxisTitle(chart.xTitle).setYAxisTitle(chart.yTitle);
-  const [first = '', ...others] = columns;
-  const start = scatter.setColors(seriesColors.slice(0, chart.series.length)).addRange(sheet.getRange(first));
-  const filled = others.reduce((builder, column) => builder.addRange(sheet.getRange(column)), start);
-  const made = filled
-    .setNumHeaders(1)
-    .setOption('series', Object.fromEntries(options.map((option, index) => [index, option])))
-    .setOption('width', chart.width)
-    .setOption('height', chart.height)
-    .setPosition(chart.row, chart.column, 0, 0)
-    .build();
-  sheet.insertChart(made);
-}
-
-export function writeSheet(sheet: Sheet, template: SheetTemplate, { names, linkTo, styleOf, fresh }: WritingContext): void {
-  const blocks = chartBlocks(template);
-  const grid = sheetGrid(template, blocks.flatMap(({ cells }) => cells), names, linkTo);
-  const size = makeRoom(sheet, fresh, grid);
-  const whole = sheet.getRange(1, 1, grid.rows, grid.columns);
-  writeLook(sheet, template, grid, styleOf);
-  // Formats before values: text such as 09 stays text only in a cell that already has the text format.
-  whole.setNumberFormats(grid.numberFormats.map((line) => [...line]));
-  whole.setValues(grid.values.map((line) => [...line]));
-  if (grid.notes.some((line) => line.some((note) => note !== ''))) whole.setNotes(grid.notes.map((line) => [...line]));
-  writeValidations(sheet, template, grid, names);
-  writeVerdictTints(sheet, template);
-  writeProtection(sheet, grid, size.rows, size.columns);
+/** The formats of the cells are there already: text such as 09 stays text only in a cell that has the text format. */
+export function writeSheet(sheet: Sheet, laid: Laid, blocks: readonly ChartBlock[], { rows, columns }: GridSize): void {
+  const { template, grid } = laid;
+  sheet.getRange(1, 1, grid.rows, grid.columns).setValues(grid.values.map((line) => [...line]));
+  for (const { start, count, value } of fewestStrokes(template.columnWidths)) sheet.setColumnWidths(start, count, value);
+  writeHeights(sheet, laid);
+  if (template.frozenRows > 0) sheet.setFrozenRows(template.frozenRows);
+  writeProtection(sheet, grid, rows, columns);
   for (const block of blocks) writeChart(sheet, block);
 }

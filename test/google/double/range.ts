@@ -2,6 +2,8 @@
 import { areaText, eachCell, readArea, type Area } from '../../../addon/workbook/areas';
 import { writeValue, type Cell } from './cells';
 import { FakeConditionalFormatRule, FakeDataValidation, FakeTextStyle } from './builders';
+import { pasteAll } from './moveCells';
+import { FakeProtection } from './protection';
 import { readValue } from './readCells';
 import { Doubled } from './recorder';
 import type { FakeSheet } from './sheet';
@@ -84,9 +86,10 @@ export class FakeRange extends Doubled {
     return this;
   }
 
-  /** Values only: that is all that is asked of it here. */
-  copyTo(destination: FakeRange, type: unknown, transposed?: boolean): void {
-    if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies values only');
+  /** Everything, or values only: that is all that is asked of it here. */
+  copyTo(destination: FakeRange, type?: unknown, transposed?: boolean): void {
+    if (type === undefined) return pasteAll(this, destination);
+    if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies everything or values only');
     const values = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : cell.value));
     destination.fill('copyTo', values, (cell, value) => Object.assign(cell, { formula: '', value }));
   }
@@ -136,6 +139,12 @@ export class FakeRange extends Doubled {
       if (rule !== null && !(rule instanceof FakeDataValidation)) throw new Error('setDataValidations takes rules or null');
       cell.validation = rule;
     });
+  }
+
+  protect(): FakeProtection {
+    const protection = new FakeProtection(this);
+    this.sheet.protections.push(protection);
+    return protection;
   }
 
   setBorders(border: string): this {

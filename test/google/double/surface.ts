@@ -3,6 +3,7 @@
 import type * as builders from './builders';
 import type * as charts from './charts';
 import type * as metadata from './metadata';
+import type * as protection from './protection';
 import type * as range from './range';
 import type { Doubled } from './recorder';
 import type * as services from './services';
@@ -43,7 +44,7 @@ interface Fake {
   Range: range.FakeRange;
   RangeList: range.FakeRangeList;
   NamedRange: spreadsheet.FakeNamedRange;
-  Protection: sheet.FakeProtection;
+  Protection: protection.FakeProtection;
   TextStyle: builders.FakeTextStyle;
   TextStyleBuilder: builders.FakeTextStyleBuilder;
   DataValidation: builders.FakeDataValidation;
