@@ -3,7 +3,7 @@ import { checkTable, type BlankAnswers, type StepAgainst, type TableCheck } from
 import { aircraftTable } from './aircraftTable';
 import { mapping, result } from './registry/declaration';
 import { limitInWords, number } from './registry/readNumber';
-import { pointInWords } from './registry/wordError';
+import { pointInWords } from './registry/sharedWords';
 
 const mostNamed = 5;
 

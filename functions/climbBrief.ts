@@ -5,7 +5,7 @@ import { aircraftTable, wantedHeader } from './aircraftTable';
 import { climbGradientNeeded, climbGroundspeed } from './climb';
 import { laying, result } from './registry/declaration';
 import { limitInWords } from './registry/readNumber';
-import { tableReason } from './registry/wordError';
+import { tableReason } from './registry/wordCoreError';
 import { briefParameters, inputNames } from './runwayBrief';
 
 /** Whole feet a minute: what is to spare rounded down, what is missing rounded up. */

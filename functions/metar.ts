@@ -2,7 +2,7 @@
 import { readMetar } from '../core/metar';
 import { mapping, result, type ResultCell } from './registry/declaration';
 import { text } from './registry/readText';
-import { metarMustBe } from './registry/wordError';
+import { metarMustBe } from './registry/sharedWords';
 
 const twoDigits = (value: number): string => String(value).padStart(2, '0');
 const orBlank = (value: number | undefined): ResultCell => value ?? '';

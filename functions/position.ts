@@ -2,7 +2,7 @@
 import { readPosition } from '../core/position';
 import { mapping, result } from './registry/declaration';
 import { text } from './registry/readText';
-import { positionMustBe } from './registry/wordError';
+import { positionMustBe } from './registry/sharedWords';
 
 export const POSITION_READ = mapping({
   name: 'POSITION_READ',

@@ -6,7 +6,7 @@ import { laying, result, type ResultCell } from './registry/declaration';
 import { optional } from './registry/modifiers';
 import { correctionRows } from './registry/readCorrections';
 import { altimeterSetting, direction, limitInWords, number } from './registry/readNumber';
-import { tableReason } from './registry/wordError';
+import { tableReason } from './registry/wordCoreError';
 import { landingFactorParameter, takeoffFactorParameter } from './runway';
 
 const subject = 'Runway';

@@ -3,7 +3,7 @@ import type { TableLimit } from '../core/aircraftTableLimit';
 import { CoreError } from '../core/errors';
 import { runwayLimits } from '../core/runwayLimits';
 import { laying, result, type ResultCell } from './registry/declaration';
-import { tableReason } from './registry/wordError';
+import { tableReason } from './registry/wordCoreError';
 import { landingFactorParameter, takeoffFactorParameter } from './runway';
 import { briefParameters, caseOf, correctionsParameter, inputNames, inventedCorrections, inventedTable, uncountedInWords, type BriefArguments } from './runwayBrief';
 

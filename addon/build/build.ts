@@ -1,4 +1,4 @@
-// Builds the Google host into dist/google: Code.js, panel.html, appsscript.json, and nothing else.
+// Builds the Google host into dist/google: Code.js, panel.html, licences.html, appsscript.json, and nothing else.
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -9,11 +9,21 @@ import { panelPage } from './panelPage';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-export type GoogleFiles = Readonly<Record<'Code.js' | 'panel.html' | 'appsscript.json', string>>;
+export type GoogleFiles = Readonly<Record<'Code.js' | 'panel.html' | 'licences.html' | 'appsscript.json', string>>;
+
+const escaped = (text: string): string => text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
+
+/** Apps Script takes no plain text, and no call of a function reads this. */
+const licencePage = (licences: string): string => `<!DOCTYPE html>\n<title>Licences</title>\n<pre>\n${escaped(licences)}\n</pre>\n`;
 
 export async function googleFiles(): Promise<GoogleFiles> {
-  const [code, panel] = await Promise.all([googleCode({ root }), panelPage(root, 'addon/google/client/main.ts', packedElement(packTemplates(sheetTemplates)))]);
-  return { 'Code.js': code, 'panel.html': panel, 'appsscript.json': readFileSync(join(root, 'appsscript.json'), 'utf8') };
+  const [{ code, licences }, panel] = await Promise.all([googleCode({ root }), panelPage(root, 'addon/google/client/main.ts', packedElement(packTemplates(sheetTemplates)))]);
+  return {
+    'Code.js': code,
+    'panel.html': panel,
+    'licences.html': licencePage(licences),
+    'appsscript.json': readFileSync(join(root, 'appsscript.json'), 'utf8'),
+  };
 }
 
 export async function buildGoogle(): Promise<void> {

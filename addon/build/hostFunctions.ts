@@ -26,4 +26,4 @@ export const hostFunctions: readonly HostFunction[] = [
 ];
 
 export const hostSource = (bundle: string): string =>
-  hostFunctions.map(({ name, parameters, comment, body }) => `/** ${comment} */\nfunction ${name}(${parameters.join(', ')}) {\n  ${body(bundle)}\n}\n`).join('\n');
+  hostFunctions.map(({ name, parameters, comment, body }) => `/** ${comment} */\nfunction ${name}(${parameters.join(',')}){${body(bundle)}}\n`).join('');

@@ -18,8 +18,8 @@ const asReal = 'the real module';
 /** Packages too heavy to start on every call. */
 export const lazyPackages: readonly string[] = ['geographiclib-geodesic', 'metar-taf-parser'];
 
-/** Our own modules that most calls never use: the magnetic model, the menu and the commands behind it. */
-export const lazyFiles: readonly string[] = ['core/magneticModel.ts', 'addon/google/menu.ts', 'addon/google/commands.ts'];
+/** Our own modules that most calls never use: the magnetic model, the words of what core cannot answer, the menu and the commands behind it. */
+export const lazyFiles: readonly string[] = ['core/magneticModel.ts', 'functions/registry/wordCoreError.ts', 'addon/google/menu.ts', 'addon/google/commands.ts'];
 
 /** Names that a list in braces takes from a module; types take nothing. */
 const namesInList = (list: string, side: 'first' | 'last'): string[] =>
@@ -45,8 +45,7 @@ async function moduleExports(path: string): Promise<string[]> {
   return [...listed, ...declared];
 }
 
-const getter = (name: string, real: string): string =>
-  `Object.defineProperty(exports, ${JSON.stringify(name)}, { enumerable: true, get: () => require(${JSON.stringify(real)})[${JSON.stringify(name)}] });`;
+const getter = (name: string, real: string): string => `get ${name}() { return require(${JSON.stringify(real)}).${name}; }`;
 
 async function realPath(build: PluginBuild, given: OnResolveArgs): Promise<string> {
   const { path, errors } = await build.resolve(given.path, { importer: given.importer, resolveDir: given.resolveDir, kind: given.kind, pluginData: asReal });
@@ -74,7 +73,7 @@ export function lazyModules(root: string, packages = lazyPackages, files = lazyF
         const isModule = exported.length > 0;
         const names = suffix === '' ? (isModule ? exported : Object.keys(createRequire(import.meta.url)(path) as object)) : suffix.slice(1).split(',');
         const real = isModule ? `${slimNamespace}:${path}?${names.join(',')}` : path;
-        return { contents: names.map((name) => getter(name, real)).join('\n'), resolveDir: root, loader: 'js' };
+        return { contents: `module.exports = { ${names.map((name) => getter(name, real)).join(', ')} };`, resolveDir: root, loader: 'js' };
       });
       build.onResolve({ filter: new RegExp(`^${slimNamespace}:`) }, ({ path }) => ({ path: path.slice(slimNamespace.length + 1), namespace: slimNamespace }));
       build.onLoad({ filter: /.*/, namespace: slimNamespace }, ({ path }) => {

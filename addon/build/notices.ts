@@ -24,13 +24,19 @@ function licenceText(folder: string, name: string): string {
 /** Lines are joined, paragraphs kept: the same words in less room. */
 const compact = (text: string): string => text.split(/\n\s*\n/).map((paragraph) => paragraph.replace(/\s+/g, ' ').trim()).join('\n');
 
-/** Text for a comment at the top of the bundle; empty where nothing foreign is inside. */
+const folderOf = (root: string, name: string): string => join(root, 'node_modules', name);
+
+function inWords(root: string, name: string): string {
+  const { version, license } = JSON.parse(readFileSync(join(folderOf(root, name), 'package.json'), 'utf8')) as Package;
+  return `${name} ${version} (${license})`;
+}
+
+/** The packages inside a bundle, each with its version and the name of its licence. */
+export const packagesInWords = (root: string, metafile: Metafile): string => packagesIn(metafile).map((name) => inWords(root, name)).join(', ');
+
+/** The licences as text; empty where nothing foreign is inside. */
 export function notices(root: string, metafile: Metafile): string {
   return packagesIn(metafile)
-    .map((name) => {
-      const folder = join(root, 'node_modules', name);
-      const { version, license } = JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8')) as Package;
-      return `Contains ${name} ${version} (${license}):\n${compact(licenceText(folder, name))}`;
-    })
+    .map((name) => `Contains ${inWords(root, name)}:\n${compact(licenceText(folderOf(root, name), name))}`)
     .join('\n\n');
 }

@@ -1,6 +1,6 @@
 // An esbuild plugin: leaves out of the platform's bundle the texts of the declarations that no call needs (summaries,
-// help, notes, examples, sources). The JSDoc above each function and the panel keep them; without this they would be in
-// the bundle twice, and read anew at every call. What a sentence of an error needs stays: names, units, limits.
+// help, notes, examples, sources, units of results). The JSDoc above each function and the panel keep them; without this
+// they would be in the bundle twice, and read anew at every call. What a sentence of an error needs stays: names, units, limits.
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Plugin } from 'esbuild';
@@ -25,14 +25,12 @@ const isText = (node: ts.Node): boolean =>
 /** Help is whole sentences; nothing else that a file in functions/ hands to a call while it loads is one. */
 const isSentence = (node: ts.Node): boolean => isText(node) && /^.[A-Z0-9"$].*\..$/s.test(node.getText());
 
-const propertiesOf = (node: ts.Node): readonly ts.ObjectLiteralElementLike[] => (ts.isObjectLiteralExpression(node) ? node.properties : []);
-
 const nameOf = ({ name }: ts.ObjectLiteralElementLike): string => (name !== undefined && ts.isIdentifier(name) ? name.text : '');
 
-/** A property with the comma behind it. */
-function wholeProperty(property: ts.ObjectLiteralElementLike, source: string): Edit {
-  const end = property.getEnd();
-  return { start: property.getStart(), end: end + (/^\s*,/.exec(source.slice(end))?.[0].length ?? 0), text: '' };
+/** A part of a list with the comma behind it. */
+function withComma(node: ts.Node, source: string): Edit {
+  const end = node.getEnd();
+  return { start: node.getStart(), end: end + (/^\s*,/.exec(source.slice(end))?.[0].length ?? 0), text: '' };
 }
 
 /** Names imported from the readers, the modifiers and the forms of a declaration: their text arguments are help. */
@@ -40,33 +38,48 @@ function registryImports(file: ts.SourceFile): ReadonlySet<string> {
   const names = file.statements.flatMap((statement) => {
     if (!ts.isImportDeclaration(statement) || !ts.isStringLiteral(statement.moduleSpecifier)) return [];
     const bindings = statement.importClause?.namedBindings;
-    const ours = /^\.\/registry\/(read\w+|modifiers|declaration)$/.test(statement.moduleSpecifier.text) && bindings !== undefined && ts.isNamedImports(bindings);
+    const ours = /^\.\/(registry\/)?(read\w+|modifiers|declaration)$/.test(statement.moduleSpecifier.text) && bindings !== undefined && ts.isNamedImports(bindings);
     return ours ? bindings.elements.map((element) => element.name.text) : [];
   });
   return new Set(names);
 }
 
-/** Source text of a file in functions/ with its texts emptied. */
+/** What a call of a reader, a modifier or a form of a declaration says to people only. */
+function editsOfCall(call: ts.CallExpression, fromRegistry: boolean, source: string): Edit[] {
+  const empty = (node: ts.Node): Edit => ({ start: node.getStart(), end: node.getEnd(), text: "''" });
+  const texts = call.arguments.filter((argument) => (fromRegistry ? isText(argument) : isSentence(argument)));
+  // Nothing asks for more arguments than it gets, so a text that comes last need not be there at all.
+  const last = call.arguments[call.arguments.length - 1];
+  return texts.map((text) => (text === last && fromRegistry ? withComma(text, source) : empty(text)));
+}
+
+const isNamed = (call: ts.CallExpression, names: ReadonlySet<string>): boolean => ts.isIdentifier(call.expression) && names.has(call.expression.text);
+
+/** Texts in an object: of a declaration all that describes, of a reader its help, of what a reader makes its help and unit. */
+function editsOfObject(object: ts.ObjectLiteralExpression, known: ReadonlySet<string>, source: string): Edit[] {
+  const inForm = ts.isCallExpression(object.parent) && isNamed(object.parent, known) && isNamed(object.parent, forms);
+  const isParameter = object.properties.some((property) => nameOf(property) === 'shape') && object.properties.some((property) => nameOf(property) === 'mustBe');
+  const needless = (property: ts.ObjectLiteralElementLike): boolean => {
+    const name = nameOf(property);
+    if (inForm) return described.has(name);
+    if (name === 'help') return ts.isShorthandPropertyAssignment(property) || (ts.isPropertyAssignment(property) && (isText(property.initializer) || isParameter));
+    return isParameter && name === 'unit';
+  };
+  return object.properties.filter(needless).map((property) => withComma(property, source));
+}
+
+/** Source text of a file of functions/ or its registry without its texts. */
 export function withoutTexts(name: string, source: string): string {
   const file = ts.createSourceFile(name, source, ts.ScriptTarget.Latest, true);
   const known = registryImports(file);
   const edits: Edit[] = [];
-  const empty = (node: ts.Node): number => edits.push({ start: node.getStart(), end: node.getEnd(), text: "''" });
-  const emptyArguments = (call: ts.CallExpression, fromRegistry: boolean): void => {
-    for (const argument of call.arguments) {
-      if (fromRegistry ? isText(argument) : isSentence(argument)) empty(argument);
-      for (const property of propertiesOf(argument)) if (nameOf(property) === 'help' && ts.isPropertyAssignment(property) && isText(property.initializer)) empty(property.initializer);
-    }
-  };
   const visit = (node: ts.Node, inFunction: boolean): void => {
+    if (ts.isObjectLiteralExpression(node)) edits.push(...editsOfObject(node, known, source));
     if (ts.isCallExpression(node) && ts.isIdentifier(node.expression)) {
-      const [first] = node.arguments;
-      const fromRegistry = known.has(node.expression.text);
-      if (fromRegistry && forms.has(node.expression.text) && first !== undefined) {
-        for (const property of propertiesOf(first)) if (described.has(nameOf(property))) edits.push(wholeProperty(property, source));
-      } else if (fromRegistry || !inFunction) {
-        emptyArguments(node, fromRegistry);
-      }
+      const fromRegistry = isNamed(node, known);
+      // Of a result only its name is asked for.
+      if (fromRegistry && node.expression.text === 'result') edits.push({ start: node.getStart(), end: node.getEnd(), text: '0' });
+      else if (fromRegistry || !inFunction) edits.push(...editsOfCall(node, fromRegistry, source));
     }
     ts.forEachChild(node, (child) => visit(child, inFunction || ts.isFunctionLike(node)));
   };
@@ -85,7 +98,7 @@ export function stripTexts(root: string): Plugin {
   return {
     name: 'strip-texts',
     setup(build) {
-      build.onLoad({ filter: /[\\/]functions[\\/][^\\/]+\.ts$/ }, async ({ path }) =>
+      build.onLoad({ filter: /[\\/]functions[\\/](registry[\\/](read\w+)|[^\\/]+)\.ts$/ }, async ({ path }) =>
         path.startsWith(folder) ? { contents: withoutTexts(path, await readFile(path, 'utf8')), loader: 'ts' } : undefined,
       );
     },

@@ -6,13 +6,13 @@ import { evaluate } from '../../functions/registry/evaluate';
 import { utcDateHost } from '../../functions/registry/utcDateHost';
 import { Double } from '../google/double/services';
 import { bareContext, type BareContext } from './bareContext';
-import { builtFiles } from './built';
+import { builtCode } from './built';
 
 let code = '';
 let bare: BareContext;
 
 beforeAll(async () => {
-  code = (await builtFiles())['Code.js'];
+  ({ code } = await builtCode());
   bare = bareContext(code, new Double('Etc/UTC').globals());
 });
 
@@ -81,6 +81,44 @@ describe('weather reports', () => {
     expect(declaration).toBeDefined();
     if (declaration === undefined) return;
     for (const start of starts) for (const end of ends) compare(declaration, [start + end]);
+  });
+});
+
+describe('libraries without what is left out', () => {
+  /** The same numbers at every run. */
+  function* evenly(): Generator<number, never> {
+    for (let state = 12345; ; state = (state * 1103515245 + 12345) % 2147483648) yield state / 2147483648;
+  }
+  const numbers = evenly();
+  const between = (low: number, high: number): number => low + (high - low) * numbers.next().value;
+  const rows = Array.from({ length: 2000 }, (_, row) => row);
+  const column = (value: (row: number) => number): number[][] => rows.map((row) => [value(row)]);
+  const latitudes = column((row) => [between(-90, 90), 0, 90, -90, between(-0.01, 0.01)][row % 5] ?? 0);
+  const longitudes = column(() => between(-180, 180));
+  const named = (name: string): FunctionDeclaration => {
+    const found = registry.find((declaration) => declaration.name === name);
+    if (found === undefined) throw new Error(`no ${name}`);
+    return found;
+  };
+
+  /** Alike, and answers indeed: not two thousand times the same sentence. */
+  function compareNumbers(name: string, given: readonly unknown[]): void {
+    compare(named(name), given);
+    const answers = bare.call(name, ...given) as unknown[][];
+    expect(answers.filter(([first]) => typeof first === 'number').length, name).toBeGreaterThan(rows.length * 0.95);
+  }
+
+  it('measure the earth alike, near opposite points, along the equator and at the poles too', () => {
+    // Every third pair is nearly opposite, where the way to the answer is another.
+    const otherLatitudes = latitudes.map(([latitude = 0], row) => [row % 3 === 0 ? Math.max(-90, Math.min(90, -latitude + between(-0.5, 0.5))) : between(-90, 90)]);
+    const otherLongitudes = longitudes.map(([longitude = 0], row) => [row % 3 === 0 ? Math.max(-180, Math.min(180, longitude + (longitude > 0 ? -180 : 180) + between(-0.5, 0.5))) : between(-180, 180)]);
+    compareNumbers('COURSE_LEG', [latitudes, longitudes, otherLatitudes, otherLongitudes]);
+    compareNumbers('COURSE_POINT', [latitudes, longitudes, column(() => between(0, 360)), column(() => between(0, 10000))]);
+  });
+
+  it('give the same variation everywhere', () => {
+    const dates = rows.map((row) => [`202${5 + (row % 5)}-0${1 + (row % 9)}-15`]);
+    compareNumbers('MAGNETIC_VARIATION', [latitudes, longitudes, dates, column(() => between(-1000, 40000))]);
   });
 });
 

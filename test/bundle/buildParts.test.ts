@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { lazyModules } from '../../addon/build/lazyModules';
-import { withoutRemarks } from '../../addon/build/slimMetar';
+import { slimmed, slimmings } from '../../addon/build/slimLibraries';
 import { withoutTexts } from '../../addon/build/stripTexts';
 import { parameterName, wrapperSource } from '../../addon/build/wrappers';
 import { packedElement, packTemplates, templatesInPage, unpackTemplates } from '../../addon/workbook/packedTemplates';
@@ -44,7 +44,6 @@ describe('lazy modules', () => {
     const code = await plainCode();
     expect(code).not.toContain('class RemarkParser');
     expect(code).not.toContain('Pressure.Tendency');
-    expect(() => withoutRemarks('another version')).toThrow('no longer has the line');
   });
 
   it('in the bundle: no call starts geodesy but those that measure the earth', async () => {
@@ -59,8 +58,26 @@ describe('lazy modules', () => {
 
 /** Notes in `started` each package of node_modules as its code begins. */
 function watched(code: string): string {
-  return `var started = [];\n${code.replace(/"(?:[^"\n]*\/)?node_modules\/([^/"]+)\/[^"\n]*"\(exports\d*, module\d*\) \{/g, '$& started.push("$1");')}`;
+  return `var started = [];\n${code.replace(/"(?!lazy-module:)(?:[^"\n]*\/)?node_modules\/([^/"]+)\/[^"\n]*"\(exports\d*, module\d*\) \{/g, '$& started.push("$1");')}`;
 }
+
+describe('slimmed libraries', () => {
+  it('stop the build where a package is another version', () => {
+    for (const slimming of slimmings) expect(() => slimmed('another.version();', slimming), slimming.module).toThrow(/no longer has/);
+  });
+
+  it('lose whole statements, each as often as was counted', () => {
+    const slimming = { module: 'x.js', statements: { 'a.b =': 1, 'if (c)': 2 } };
+    expect(slimmed('a.b = function () { return { c: 1 }; };\nf(function () { if (c) { a.d(); } if (c) g(); });\na.bc = 1;', slimming)).toBe(';\nf(function () { ; ; });\na.bc = 1;');
+    expect(() => slimmed('a.b = 1; a.b = 2; if (c) d(); if (c) e();', slimming)).toThrow('x.js no longer has 1 statements that begin with a.b =');
+  });
+
+  it('hold no polygons, areas or other lines of geodesy, and no field of other degrees', async () => {
+    const code = await plainCode();
+    for (const gone of ['PolygonArea = function', 'C4_coeff = [', 'Accumulator.prototype', 'InverseLine', 'PcupHigh', 'fromSecularVariationVector', 'CartesianCoord']) expect(code, gone).not.toContain(gone);
+    for (const kept of ['GeodesicLine.prototype.GenPosition', 'Geodesic.prototype.InverseInt', 'PcupLow', 'fromGeoMagneticVector']) expect(code, kept).toContain(kept);
+  });
+});
 
 describe('stripped texts', () => {
   const source = `
@@ -71,14 +88,23 @@ const height = (help: string) => number({ unit: 'feet', minimum: 0, maximum: 9, 
 export const F = mapping({
   name: 'F', subject, summary: 'Says.', notes: \`A \${1} note.\`, sources: ['a'],
   parameters: { a: optional(number({ unit: 'knots', help: 'Help ' + 'more.', minimum: 0, maximum: 1 }), 5, 'it is 5'), b: direction('Where.'), c: height('How high.') },
-  results: { notes: result('feet', 'High.') },
+  results: { notes: result('fathoms', 'High.') },
   examples: [{ arguments: [1], gives: 1, source: 'x' }],
   compute: ({ a }) => ({ notes: word('Kept sentence.'), summary: 'Kept.' }),
 });`;
   const stripped = withoutTexts('x.ts', source);
 
-  it('leave no help behind', () => expect(stripped).not.toMatch(/Says|note\.|Help|more|it is 5|Where|How high|High\.|source: 'x'/));
+  it('leave no help behind, and of a result its name only', () => {
+    expect(stripped).not.toMatch(/Says|note\.|Help|more|it is 5|Where|How high|High\.|fathoms|source: 'x'|help [,}]|help: '/);
+    expect(stripped).toContain('results: { notes: 0 }');
+  });
   it('leave nothing of what describes the function, its comma neither', () => expect(stripped).toMatch(/mapping\(\{\s*name: 'F',\s*parameters: [^]*\},\s*compute:/));
+  it('leave of what a reader makes the words of its errors', () => {
+    const reader = withoutTexts('readX.ts', "export const row = labelled({ label: 'tank', help: 'Rows.' });\nexport function x(help: string) { return { shape: 'cell', unit: 'knots', mustBe: 'x', help, optional: undefined, read }; }\nexport const y = { unit: 'feet' };");
+    expect(reader).toContain("labelled({ label: 'tank',  })");
+    expect(reader).toContain("{ shape: 'cell',  mustBe: 'x',  optional: undefined, read }");
+    expect(reader).toContain("{ unit: 'feet' }");
+  });
   it('leave what a call needs', () => {
     for (const kept of ["name: 'F'", "unit: 'knots'", "unit: 'feet'", "word('Kept sentence.')", "summary: 'Kept.'", 'optional(number({', ', 5, ']) expect(stripped).toContain(kept);
   });
@@ -110,7 +136,14 @@ describe('dist/google', () => {
     files = await builtFiles();
   });
 
-  it('has three files', () => expect(Object.keys(files).sort()).toEqual(['Code.js', 'appsscript.json', 'panel.html']));
+  it('has four files', () => expect(Object.keys(files).sort()).toEqual(['Code.js', 'appsscript.json', 'licences.html', 'panel.html']));
+
+  it('keeps the licences of what Code.js contains in a page that no call reads', () => {
+    const page = files['licences.html'];
+    expect(page).toMatch(/geographiclib-geodesic 2\.2\.0 \(MIT\):[\s\S]*Charles Karney[\s\S]*Permission is hereby granted/);
+    expect(page).toMatch(/geomagnetism 0\.2\.0 \(Apache-2\.0\):[\s\S]*Grant of Copyright License/);
+    expect(page.match(/<(?!\/?(?:title|pre|!DOCTYPE))/g)).toBeNull();
+  });
 
   it('asks for the open document and its panel only, on V8, at a fixed zone', () => {
     expect(JSON.parse(files['appsscript.json'])).toEqual({

@@ -4,13 +4,14 @@ import { hostFunctions } from '../../addon/build/hostFunctions';
 import { parameterName } from '../../addon/build/wrappers';
 import { registry } from '../../functions/registry/index.generated';
 import { bareContext, type BareContext } from './bareContext';
-import { builtFiles } from './built';
+import { builtCode } from './built';
 
 let code = '';
+let licences = '';
 let bare: BareContext;
 
 beforeAll(async () => {
-  code = (await builtFiles())['Code.js'];
+  ({ code, licences } = await builtCode());
   bare = bareContext(code);
 });
 
@@ -34,32 +35,37 @@ describe('the top level', () => {
 
   it('holds Latin-1 letters only, so that V8 keeps it in one byte a letter', () => expect([...code].filter((letter) => letter > '\u00ff')).toEqual([]));
 
-  it('keeps the licence of what it contains', () => {
-    if (code.includes('geographiclib') || /COURSE_LEG/.test(code)) expect(code).toMatch(/^\/\*\nContains[\s\S]*geographiclib-geodesic 2\.2\.0 \(MIT\):[\s\S]*Charles Karney[\s\S]*Permission is hereby granted/);
+  it('says what it contains, and where the licences are', () => {
+    const contained = [...licences.matchAll(/^Contains (.+):$/gm)].map(([, words]) => words);
+    expect(contained).toHaveLength(5);
+    expect(code).toMatch(new RegExp(`^// Contains ${contained.join(', ').replace(/[().]/g, '\\$&')}; their licences are in licences\\.html\\.\n`));
   });
 });
 
 describe.each(registry.map((declaration) => ({ name: declaration.name, declaration })))('$name', ({ declaration }) => {
   const source = (): { readonly comment: string; readonly parameters: string[] } => {
     const found = new RegExp(`(/\\*\\*(?:(?!\\*/)[\\s\\S])*\\*/)\\nfunction ${declaration.name}\\(([^)]*)\\)`).exec(code);
-    return { comment: found?.[1] ?? '', parameters: (found?.[2] ?? '').split(', ') };
+    return { comment: found?.[1] ?? '', parameters: (found?.[2] ?? '').split(',') };
   };
 
-  it('has its JSDoc just above, marked as a custom function', () => {
+  it('has its JSDoc just above: what it is for, its results with their units, an example, marked as a custom function', () => {
     const { comment } = source();
     expect(comment).toMatch(/\n \* @customfunction\n \*\/$/);
     expect(comment).toContain(declaration.summary.replace(/\s+/g, ' '));
+    for (const [name, { unit }] of Object.entries(declaration.results)) expect(comment).toContain(unit === '' ? name : `${name} (${unit})`);
+    expect(comment).toContain(` Example: =${declaration.name}(`);
   });
 
-  it('has the real parameter names, each with its help, unit and whether it may be left out', () => {
+  it('has the real parameter names, each with its help, unit, limits and whether it may be left out', () => {
     const { comment, parameters } = source();
     const wanted = Object.entries(declaration.parameters);
     expect(parameters).toEqual(wanted.map(([name]) => parameterName(name)));
     expect((bare.run(declaration.name) as { length: number }).length).toBe(wanted.length);
     for (const [name, { unit, help, optional, mustBe }] of wanted) {
       const line = new RegExp(`^ \\* @param \\{\\w+\\} ${parameterName(name)} (.*)$`, 'm').exec(comment)?.[1] ?? '';
-      expect(line).toContain(help.replace(/\s+/g, ' '));
-      expect(line).toContain(mustBe.replace(/\s+/g, ' '));
+      // Long help is cut behind a sentence.
+      expect(line).toContain((help.length <= 120 ? help : (/^.*?\.(?= |$)/.exec(help)?.[0] ?? help)).replace(/\s+/g, ' ').replace(/\.$/, ''));
+      expect(line).toContain(`(${mustBe.replace(/\s+/g, ' ').replace(/, such as 2026-01-22/, '')})`);
       if (!['', 'table', 'rows', 'date'].includes(unit)) expect(line).toContain(unit);
       expect(/ Optional; /.test(line)).toBe(optional !== undefined);
     }
