@@ -127,7 +127,7 @@ function crossingMarks(places: readonly NamePlace[], { x, y }: Scales, top: numb
 
 /** What the marks mean, those that are there, along the foot of the picture. */
 function markKey(crossings: readonly ProfileCrossing[], y: number): string {
-  let x = area.left;
+  let x = 10;
   return (['at', 'at or below', 'at or above'] as const)
     .filter((kind) => crossings.some((crossing) => crossing.kind === kind))
     .map((kind) => {
@@ -143,12 +143,12 @@ function startWords({ fixNauticalMiles }: DescentProfile, miles: number): string
   return fixNauticalMiles < 0 ? `start ${(-fixNauticalMiles).toFixed(1)} NM after the fix` : `start ${fixNauticalMiles.toFixed(1)} NM before the fix`;
 }
 
-/** The fix as a broken line from top to bottom, its word at the foot on the side with more room. */
+/** The fix as a broken line from top to bottom, its word above. */
 function fixMark({ fixNauticalMiles }: DescentProfile, { x }: Scales, top: number, bottom: number): string {
   if (fixNauticalMiles === undefined) return '';
   const at = x(fixNauticalMiles);
-  const toLeft = at - area.left > widthOfText('fix') + 8;
-  return element('path', { d: `M${at.toFixed(1)},${top}V${bottom}`, stroke: colours.ink, 'stroke-width': 1.6, 'stroke-dasharray': '6 3' }) + label('fix', { x: toLeft ? at - 5 : at + 5, y: top + 14 }, { bold: true, anchor: toLeft ? 'end' : 'start' });
+  const line = element('path', { d: `M${at.toFixed(1)},${top}V${bottom}`, stroke: colours.ink, 'stroke-width': 1.6, 'stroke-dasharray': '6 3' });
+  return line + label('fix', { x: at, y: top - 6 }, { bold: true, anchor: 'middle' });
 }
 
 function startMark(profile: DescentProfile, { x, y }: Scales, right: number): string {

@@ -42,6 +42,7 @@ function barLine({ item, verdict, goodThroughDay = 0 }: Lapsing, days: DayLine, 
   const svg = [
     label(shortened(item, room), { x: margin, y: top + 13 }),
     label(when, { x: width - margin, y: whenY }, { anchor: 'end', color: colours.faint }),
+    element('line', { x1: days.x(asOfDay), x2: days.x(asOfDay), y1: whenY + 4, y2: whenY + 12, stroke: colours.ink, 'stroke-width': 1.6 }),
     bar(spanOf(days, asOfDay, goodThroughDay), whenY + 8, 5, verdict, false),
     diamond(days, goodThroughDay, whenY + 8, 4),
   ];
@@ -60,8 +61,7 @@ export function lapsingNext(items: readonly Lapsing[], asOfDay: number): Lapsing
   const draw: LapsingNext['draw'] = (days, asOf, width, top) => {
     if (items.length === 0) return { svg: '', height: 0 };
     const parts = [label('The others: what lapses next', { x: margin, y: top + 18 }, { bold: true })];
-    const barsTop = top + 24;
-    let y = barsTop;
+    let y = top + 24;
     for (const one of shown) {
       const drawn = barLine(one, days, asOf, width, y);
       parts.push(drawn.svg);
@@ -69,10 +69,9 @@ export function lapsingNext(items: readonly Lapsing[], asOfDay: number): Lapsing
     }
     if (shown.length === 0) y += lineHeight;
     const none = shown.length === 0 ? label('no day to come', { x: margin, y: y - 4 }, { color: colours.faint }) : '';
-    const asOfLine = shown.length === 0 ? '' : element('line', { x1: days.x(asOf), x2: days.x(asOf), y1: barsTop, y2: y, stroke: colours.ink, 'stroke-width': 0.8, 'stroke-dasharray': '2 2' });
     const words = rest.flatMap((text) => wrapped(text, width - 2 * margin, 4));
     const said = words.map((text, index) => label(text, { x: margin, y: y + 16 + index * lineHeight }));
-    return { svg: [asOfLine, ...parts, none, ...said].join(''), height: y - top + words.length * lineHeight + 8 };
+    return { svg: [...parts, none, ...said].join(''), height: y - top + words.length * lineHeight + 8 };
   };
   return { shown, inWords, draw };
 }

@@ -5,7 +5,7 @@ import { verdictTints } from '../../sheets-templates/look';
 import { lapsingNext, type Lapsing } from './lapsingNext';
 import { bar, diamond, keyLine, lineHeight, margin, spanOf } from './recencyMarks';
 import { arrowhead, colours, element, label, svgDocument, widthOfText, wrapped } from './svg';
-import { dayInWords, dayLine, daysInWords, dayTicks, groupedEvents, type DayEvent, type DayLine, type EventGroup } from './timeLine';
+import { dayInWords, dayLine, daysInWords, dayTicks, dotRadius, groupedEvents, type DayEvent, type DayLine, type EventGroup } from './timeLine';
 
 export interface LookedBack {
   readonly firstDay: number;
@@ -69,13 +69,13 @@ function heading({ selected, asOfDay, counted, needed, reason }: RecencyRequest,
 }
 
 /** A dot, or a long one over several days, with its number above; hollow where it does not count. */
-function eventMark({ fromX, toX, words }: EventGroup, y: number, counts: boolean): string {
-  const shape = element('rect', { x: fromX - 5, y: y - 5, width: toX - fromX + 10, height: 10, rx: 5, fill: counts ? colours.path : colours.paper, stroke: counts ? colours.paper : colours.faint, 'stroke-width': counts ? 0.8 : 1.6 });
-  return shape + label(words, { x: (fromX + toX) / 2, y: y - 9 }, { anchor: 'middle', bold: counts, color: counts ? colours.ink : colours.faint });
+function eventMark({ left, right, words }: EventGroup, y: number, counts: boolean): string {
+  const shape = element('rect', { x: left, y: y - dotRadius, width: right - left, height: 2 * dotRadius, rx: dotRadius, fill: counts ? colours.path : colours.paper, stroke: counts ? colours.paper : colours.faint, 'stroke-width': counts ? 0.8 : 1.6 });
+  return shape + label(words, { x: (left + right) / 2, y: y - 9 }, { anchor: 'middle', bold: counts, color: counts ? colours.ink : colours.faint });
 }
 
 const backFill = { fill: colours.band, stroke: colours.faint, 'stroke-dasharray': '3 2', 'stroke-width': 0.8 } as const;
-const checkFill = { fill: verdictTints.CHECK, stroke: colours.faint, 'stroke-dasharray': '1 2', 'stroke-width': 0.8 } as const;
+const checkFill = { fill: colours.paper, stroke: colours.ink, 'stroke-dasharray': '1 2', 'stroke-width': 1 } as const;
 
 function line(request: RecencyRequest, days: DayLine, top: number): Part {
   const { selected, asOfDay, lookedBack, checkFromDay, events } = request;
@@ -103,13 +103,13 @@ function key(request: RecencyRequest, width: number, top: number): Part {
   const { asOfDay, lookedBack, selected, checkFromDay, events } = request;
   const through = selected.goodThroughDay;
   const [counting, not] = [true, false].map((counts) => events.some((event) => countsIn(request, event) === counts));
-  const dot = (counts: boolean) => (x: number, y: number) => element('circle', { cx: x + 12, cy: y, r: 5, fill: counts ? colours.path : colours.paper, stroke: counts ? colours.paper : colours.faint, 'stroke-width': counts ? 0.8 : 1.6 });
+  const dot = (counts: boolean) => (x: number, y: number) => element('circle', { cx: x + 12, cy: y, r: dotRadius, fill: counts ? colours.path : colours.paper, stroke: counts ? colours.paper : colours.faint, 'stroke-width': counts ? 0.8 : 1.6 });
   const box = (attributes: Readonly<Record<string, string | number>>) => (x: number, y: number) => element('rect', { x, y: y - 6, width: 24, height: 12, ...attributes });
   const lapsed = through !== undefined && through < asOfDay;
   const lines = [
     keyLine(`as of ${dayInWords(asOfDay)}`, (x, y) => element('line', { x1: x + 12, x2: x + 12, y1: y - 7, y2: y + 4, stroke: colours.ink, 'stroke-width': 2 }) + arrowhead({ x: x + 12, y: y + 7 }, 180, colours.ink)),
     ...(lookedBack === undefined ? [] : [keyLine(`the ${lookedBack.words} looked back over`, box(backFill))]),
-    ...(counting === true ? [keyLine('counted, with how many', dot(true))] : []),
+    ...(counting === true ? [keyLine('counted, with how many (long: several days)', dot(true))] : []),
     ...(not === true ? [keyLine('not counted', dot(false))] : []),
     ...(checkFromDay === undefined || through === undefined ? [] : [keyLine(`CHECK from ${dayInWords(checkFromDay)}`, box(checkFill))]),
     ...(through === undefined ? [] : [keyLine(`good through ${dayInWords(through)}`, (x, y) => diamond({ x: () => x + 12 }, 0, y)), keyLine(lapsed ? 'lapsed since' : 'what is left', (x, y) => bar({ from: x, to: x + 24 }, y, 8, selected.verdict, lapsed))]),

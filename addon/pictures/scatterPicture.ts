@@ -86,7 +86,7 @@ function axes({ x, y }: Scales, area: PlotArea, { xTitle, yTitle }: ScatterReque
 
 const marker = (index: number, { x, y }: Point): string => element('path', { d: of(markers, index), transform: `translate(${x.toFixed(1)},${y.toFixed(1)})`, fill: of(seriesColours, index), stroke: colours.paper });
 const stroke = (index: number): Readonly<Record<string, string | number>> => ({ stroke: of(seriesColours, index), 'stroke-width': 1.8, 'stroke-dasharray': of(dashes, index) });
-const ring = ({ x, y }: Point): string => element('circle', { cx: x, cy: y, r: 9, fill: 'none', stroke: colours.ink, 'stroke-width': 2 });
+const ring = ({ x, y }: Point, radius: number): string => element('circle', { cx: x, cy: y, r: radius, fill: 'none', stroke: colours.ink, 'stroke-width': 2 });
 
 function seriesShapes({ drawn, runs }: DrawnSeries, index: number, { x, y }: Scales): string {
   const placed = runs.map((run) => run.map((point) => ({ x: x(point.x), y: y(point.y) })));
@@ -104,7 +104,7 @@ function keyEntries({ series, selected }: ScatterRequest): KeyEntry[] {
     words: title,
     sample: (x, y) => (drawn === 'points' ? marker(index, { x: x + 9, y }) : polyline([{ x, y }, { x: x + 18, y }], stroke(index))),
   }));
-  return selected === undefined ? entries : [...entries, { words: `selected: ${selected.words}`, sample: (x, y) => ring({ x: x + 9, y }) }];
+  return selected === undefined ? entries : [...entries, { words: `selected: ${selected.words}`, sample: (x, y) => ring({ x: x + 9, y }, 6) }];
 }
 
 /** The names of the series side by side, on as many lines as they need. */
@@ -148,7 +148,7 @@ export function scatterPicture(request: ScatterRequest, size: Pick<Sheet, 'width
   return svgDocument({ ...size, title, description: inWords(request) }, [
     axes(scales, area, request),
     ...series.map((one, index) => seriesShapes(one, index, scales)),
-    selected === undefined ? '' : ring({ x: scales.x(selected.x), y: scales.y(selected.y) }),
+    selected === undefined ? '' : ring({ x: scales.x(selected.x), y: scales.y(selected.y) }, 9),
     ...heading.map((line, index) => label(line, { x: margin, y: 18 + index * lineHeight }, { bold: true })),
     ...drawnKey,
   ]);

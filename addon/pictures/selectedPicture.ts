@@ -6,7 +6,7 @@ import { distance, from, type Drawable, type Size } from './selected/drawable';
 import { descentDrawable, holdDrawable } from './selected/flightDrawings';
 import { aircraftDrawable, pilotDrawable } from './selected/listDrawings';
 import { briefDrawable, checkDrawable } from './selected/loadingDrawings';
-import { pictured, picturedCalls, type FoundCall, type PicturedCall, type PicturedName } from './selected/picturedCall';
+import { pictured, picturedCalls, picturedNameIn, type FoundCall, type PicturedCall, type PicturedName } from './selected/picturedCall';
 import { dueDrawable, recencyDrawable } from './selected/recencyDrawings';
 import { templateDrawables } from './selected/templateDrawings';
 import { sheetNamed } from './selected/workbookCells';
@@ -76,7 +76,7 @@ function selectInstead({ drawables: all }: Choice, sheet: SheetSnapshot, row: nu
     const named = places.map(({ rows, name }) => `${rows.first === rows.last ? `row ${rows.first}` : `rows ${rows.first} to ${rows.last}`} (${name})`);
     return `No picture belongs to row ${row} of "${sheet.name}". Select ${named.join(' or ')}.`;
   }
-  const drawn = templates.filter(({ key, charts, pictures = [] }) => charts.length + pictures.length > 0 || key === 'currency').map(({ name }) => name);
+  const drawn = templates.filter(({ cells }) => cells.some(({ formula }) => formula !== undefined && picturedNameIn(formula) !== undefined)).map(({ name }) => name);
   return `Nothing on "${sheet.name}" has a picture. Select a row of ${drawn.join(', ')}, or of your own with one of these calls: ${Object.keys(pictured).join(', ')}.`;
 }
 

@@ -69,20 +69,24 @@ function chosen(items: readonly ListItem[], index: number, asOf: number): ListIt
   return items.find((item) => item.index === index) ?? next[0] ?? items[0];
 }
 
+function listSvg(selected: ListItem, items: readonly ListItem[], asOf: number, width: number): string {
+  const { counted, needed, reason } = selected;
+  const count = counted === undefined || needed === undefined ? {} : { counted, needed };
+  return recencyPicture({ selected, asOfDay: asOf, events: [], others: items.filter((one) => one !== selected), ...count, ...(reason !== '' && { reason }) }, width);
+}
+
 function listDrawable(call: PicturedCall, { items, height }: ItemList, columns: number): Drawable {
   const draw = (selectedRow: number, size: Size): Drawing => {
     const { row } = call.cell;
-    if (items.length === 0) {
-      const title = titleOf(call.place);
-      return { svg: orEmpty({ ...size, title }, () => { throw call.unlike(call.answer(0, 0)); }), what: call.name, row };
-    }
-    const asOf = judgedOn(call, items);
-    const selected = chosen(items, selectedRow - row, asOf);
-    if (selected === undefined) throw new Missing(`no item in ${call.place}`);
-    const { item, counted, needed, reason } = selected;
-    const others = items.filter((one) => one !== selected);
-    const svg = recencyPicture({ selected, asOfDay: asOf, events: [], others, ...(counted !== undefined && needed !== undefined && { counted, needed }), ...(reason !== '' && { reason }) }, size.width);
-    return { svg, what: item, row: row + selected.index };
+    let selected: ListItem | undefined;
+    const svg = orEmpty({ ...size, title: titleOf(call.place) }, () => {
+      if (items.length === 0) throw call.unlike(call.answer(0, 0));
+      const asOf = judgedOn(call, items);
+      selected = chosen(items, selectedRow - row, asOf);
+      if (selected === undefined) throw new Missing(`no item in ${call.place}`);
+      return listSvg(selected, items, asOf, size.width);
+    });
+    return { svg, what: selected?.item ?? call.name, row: row + (selected?.index ?? 0) };
   };
   return { ...from(call.cell, height, columns), name: call.name, draw };
 }

@@ -109,6 +109,9 @@ export class PicturedCall {
   }
 }
 
+/** The first function with a picture that a formula calls. */
+export const picturedNameIn = (formula: string): PicturedName | undefined => readFormula(formula).calls.map(({ name }) => name).find(isPictured);
+
 export interface FoundCall {
   readonly cell: FormulaCell;
   readonly name: PicturedName;
@@ -119,7 +122,7 @@ export interface FoundCall {
 /** Every cell of a sheet with a call that has a picture. */
 export function picturedCalls(workbook: WorkbookSnapshot, sheet: SheetSnapshot): FoundCall[] {
   return sheet.formulas.flatMap((cell): FoundCall[] => {
-    const name = readFormula(cell.text).calls.map((one) => one.name).find(isPictured);
+    const name = picturedNameIn(cell.text);
     if (name === undefined) return [];
     const call = isPlain(cell.text) ? wholeCall(cell.text) : undefined;
     return [{ cell, name, call: call !== undefined && isPictured(call.name) ? new PicturedCall(workbook, sheet, cell, call.name, call.given) : undefined }];
