@@ -28,5 +28,5 @@ export function registrySource(files: readonly DeclarationFile[]): string {
 
 export function namesSource(files: readonly DeclarationFile[]): string {
   const names = files.flatMap((entry) => entry.names).sort();
-  return `${generatedMark}export type FunctionName =\n${names.map((name) => `  | '${name}'`).join('\n')};\n`;
+  return `${generatedMark}export const functionNames = [\n${names.map((name) => `  '${name}',`).join('\n')}\n] as const;\n\nexport type FunctionName = (typeof functionNames)[number];\n`;
 }

@@ -7,7 +7,7 @@ import { alignLines } from './alignLines';
 import { areaText, readArea } from './areas';
 import { formulaVotes, mostVoted, type Votes } from './formulaVotes';
 import type { SheetSnapshot } from './snapshot';
-import { labelsOf, textAt, type Label } from './templateLabels';
+import { labelOf, labelsOf, textAt, type Label } from './templateLabels';
 
 export interface LaidOut {
   /** Every fixed text stands where the template put it. */
@@ -92,22 +92,31 @@ function listBetween({ cells }: SheetTemplate): (from: number, to: number) => En
   };
 }
 
+const unmoved = (labels: readonly Label[], line: 'row' | 'column'): Lines => new Map(labels.map((label) => [label[line], label[line]]));
+
+/** Works each line out once. */
+function once(lineNow: (line: number) => number | undefined): (line: number) => number | undefined {
+  const known = new Map<number, number | undefined>();
+  return (line) => {
+    if (!known.has(line)) known.set(line, lineNow(line));
+    return known.get(line);
+  };
+}
+
 export function laidOut(template: SheetTemplate, sheet: SheetSnapshot): LaidOut {
   const labels = labelsOf(template);
   const asWritten = labels.every(({ row, column, text }) => textAt(sheet, row, column) === text);
-  if (asWritten) return { asWritten, range: (text) => text };
-  const columns = mappedColumns(labels, sheet);
-  const rows = mappedRows(labels, columns, sheet);
+  // Below its last text a list may have grown all the same.
+  const columns = asWritten ? unmoved(labels, 'column') : mappedColumns(labels, sheet);
+  const rows = asWritten ? unmoved(labels, 'row') : mappedRows(labels, columns, sheet);
   const votes = formulaVotes(template, sheet);
+  const ends = listBetween(template);
   const labelled = { row: new Set(labels.map(({ row }) => row)), column: new Set(labels.map(({ column }) => column)) };
-  const rowNow = (row: number): number | undefined => rows.get(row) ?? between(rows, row, listBetween(template), votes.row.get(row));
-  const columnNow = (column: number): number | undefined => columns.get(column) ?? between(columns, column, () => undefined, votes.column.get(column));
-  /** The text that says what a cell is, to its left or above it, must stand there now too. */
-  const saidBy = (row: number, column: number): Label | undefined =>
-    labels.filter((label) => label.row === row && label.column <= column).sort((one, other) => other.column - one.column)[0] ??
-    labels.filter((label) => label.column === column && label.row < row).sort((one, other) => other.row - one.row)[0];
+  const rowNow = once((row) => rows.get(row) ?? between(rows, row, ends, votes.row.get(row)));
+  const columnNow = once((column) => columns.get(column) ?? between(columns, column, () => undefined, votes.column.get(column)));
+  /** The text that says what a cell is must stand there now too. */
   const isSaid = (row: number, column: number): boolean => {
-    const label = saidBy(row, column);
+    const label = labelOf(labels, row, column);
     const known = (rows.has(row) || !labelled.row.has(row)) && (columns.has(column) || !labelled.column.has(column));
     return known && (label === undefined || textAt(sheet, rowNow(label.row) ?? 0, columnNow(label.column) ?? 0) === label.text);
   };

@@ -1,7 +1,7 @@
 // From the words of a formula to the cells that they mean: a range, a range on another sheet, or a name of the workbook.
 import type { Area } from './areas';
-import { areaOf, tokensOf } from './formulaReading';
-import type { CellValue, SheetSnapshot, WorkbookSnapshot } from './snapshot';
+import { areaOf, tokensOf, type FormulaReading } from './formulaReading';
+import type { CellPlace, CellValue, SheetSnapshot, WorkbookSnapshot } from './snapshot';
 
 export interface Place {
   readonly sheet: SheetSnapshot;
@@ -13,6 +13,23 @@ export const sameName = (one: string, other: string): boolean => one.toLowerCase
 
 export const sheetNamed = ({ sheets }: WorkbookSnapshot, name: string): SheetSnapshot | undefined => sheets.find((sheet) => sameName(sheet.name, name));
 
+function placeNamed(workbook: WorkbookSnapshot, word: string): Place | undefined {
+  const name = workbook.names.find((one) => sameName(one.name, word));
+  const [sheet, area] = name === undefined ? [] : [sheetNamed(workbook, name.sheet), areaOf(name.range)];
+  return sheet === undefined || area === undefined ? undefined : { sheet, area };
+}
+
+/** Everything that a formula on the sheet `home` reads and that is there: its ranges, and what its names mean. */
+export const placesRead = (workbook: WorkbookSnapshot, home: SheetSnapshot, { references, words }: Pick<FormulaReading, 'references' | 'words'>): Place[] => [
+  ...references.flatMap(({ sheet: named, area }) => {
+    const sheet = named === undefined ? home : sheetNamed(workbook, named);
+    return sheet === undefined || area === undefined ? [] : [{ sheet, area }];
+  }),
+  ...words.flatMap((word) => placeNamed(workbook, word) ?? []),
+];
+
+export const holds = ({ row, column, lastRow, lastColumn }: Area, place: CellPlace): boolean => place.row >= row && place.row <= lastRow && place.column >= column && place.column <= lastColumn;
+
 /** The cells that a range or a name means in a formula on the sheet `home`; undefined for anything else, and for what is not there. */
 export function placeOf(workbook: WorkbookSnapshot, home: string, text: string): Place | undefined {
   const tokens = tokensOf(text).filter(({ kind }) => kind !== 'space');
@@ -23,9 +40,7 @@ export function placeOf(workbook: WorkbookSnapshot, home: string, text: string):
     const sheet = sheetNamed(workbook, named ?? home);
     return sheet === undefined || area === undefined ? undefined : { sheet, area };
   }
-  const name = token.kind === 'word' ? workbook.names.find((one) => sameName(one.name, token.text)) : undefined;
-  const [sheet, area] = name === undefined ? [] : [sheetNamed(workbook, name.sheet), areaOf(name.range)];
-  return sheet === undefined || area === undefined ? undefined : { sheet, area };
+  return token.kind === 'word' ? placeNamed(workbook, token.text) : undefined;
 }
 
 /** The values of a place as far as the sheet is filled; below and beside that, blanks up to the end of a closed range. */

@@ -19,6 +19,11 @@ export const labelsOf = ({ cells }: SheetTemplate): Label[] =>
     return formula === undefined && typeof value === 'string' && value.trim() !== '' && isLabel(cell) ? [{ row, column, text: value.trim() }] : [];
   });
 
+/** The text that says what a cell is: the nearest to its left in its row, else the nearest above it. */
+export const labelOf = (labels: readonly Label[], row: number, column: number): Label | undefined =>
+  labels.filter((label) => label.row === row && label.column <= column).sort((one, other) => other.column - one.column)[0] ??
+  labels.filter((label) => label.column === column && label.row < row).sort((one, other) => other.row - one.row)[0];
+
 export const valueAt = ({ values }: SheetSnapshot, row: number, column: number): CellValue => values[row - 1]?.[column - 1] ?? '';
 
 export const textAt = (sheet: SheetSnapshot, row: number, column: number): string => asText(valueAt(sheet, row, column));

@@ -1,0 +1,65 @@
+// Verdicts that read UNKNOWN, each with what it is about and why.
+import type { SheetTemplate } from '../../../sheets-templates/template';
+import { readArea } from '../areas';
+import { address } from '../../../sheets-templates/build';
+import type { LaidOut } from '../laidOut';
+import type { CellPlace, SheetSnapshot } from '../snapshot';
+import { textAt, valueAt } from '../templateLabels';
+import { findingAt, type Finding } from './finding';
+
+const verdictWord = /^(OK|CHECK|NO|UNKNOWN)$/;
+/** Times, and answers of a list, say nothing about what a row is. */
+const saysNothing = /^(\d{4}Z?|yes|no)$/i;
+const mostWords = 3;
+
+/** Columns side by side that belong to one table: those of the template's row, or filled cells on a user's own sheet. */
+function startOfTable(sheet: SheetSnapshot, { row, column }: CellPlace, isOfTable: (column: number) => boolean): number {
+  let start = column;
+  while (start > 1 && isOfTable(start - 1)) start -= 1;
+  return start === column ? sheet.values[row - 1]?.findIndex((value) => value !== '') ?? 0 : start - 1;
+}
+
+/** The first texts of the row, up to the verdict. */
+function itemBeside(sheet: SheetSnapshot, place: CellPlace, isOfTable: (column: number) => boolean): string {
+  const from = startOfTable(sheet, place, isOfTable);
+  const texts = (sheet.values[place.row - 1] ?? []).slice(from, place.column - 1).map((_, index) => textAt(sheet, place.row, from + index + 1));
+  return [...new Set(texts.filter((text) => text !== '' && !verdictWord.test(text) && !saysNothing.test(text)))].slice(0, mostWords).join(', ');
+}
+
+function reasonBeside(sheet: SheetSnapshot, { row, column }: CellPlace): string {
+  const reason = (sheet.values[row - 1] ?? []).slice(column).find((value): value is string => typeof value === 'string' && value.trim() !== '' && !verdictWord.test(value));
+  return reason?.trim() ?? '';
+}
+
+function unknownsOf(sheet: SheetSnapshot): CellPlace[] {
+  return sheet.values.flatMap((line, row) => line.flatMap((value, column) => (value === 'UNKNOWN' ? [{ row: row + 1, column: column + 1 }] : [])));
+}
+
+const finding = (sheet: SheetSnapshot, place: CellPlace, item: string): Finding => {
+  const reason = reasonBeside(sheet, place);
+  return findingAt('unknown', sheet, place, `${item === '' ? '' : `${item}: `}UNKNOWN${reason === '' ? '' : `, ${reason}`}${/[.!?]$/.test(reason) ? '' : '.'}`);
+};
+
+const ownUnknowns = (sheet: SheetSnapshot): Finding[] =>
+  unknownsOf(sheet).map((place) => finding(sheet, place, itemBeside(sheet, place, (column) => valueAt(sheet, place.row, column) !== '')));
+
+/** The words on top of a sheet sum its rows up: told only where no row says UNKNOWN. The legend is no verdict. */
+export function findUnknowns(sheet: SheetSnapshot, template: SheetTemplate | undefined, laid: LaidOut | undefined): Finding[] {
+  if (template === undefined || laid === undefined) return ownUnknowns(sheet);
+  const placesOf = (wanted: (cell: SheetTemplate['cells'][number]) => boolean): Set<string> => new Set(template.cells.filter(wanted).flatMap(({ row, column }) => laid.range(address(row, column)) ?? []));
+  const legend = placesOf(({ value, style }) => style === 'verdict' && value !== undefined);
+  const summaries = placesOf(({ style }) => style === 'bigVerdict');
+  const columnsByRow = new Map<number, Set<number>>();
+  for (const { row, column } of template.cells) {
+    const now = laid.range(address(row, column));
+    if (now === undefined) continue;
+    const place = readArea(now);
+    columnsByRow.set(place.row, (columnsByRow.get(place.row) ?? new Set()).add(place.column));
+  }
+  const all = unknownsOf(sheet).filter(({ row, column }) => !legend.has(address(row, column)));
+  const rows = all.filter(({ row, column }) => !summaries.has(address(row, column)));
+  return (rows.length === 0 ? all : rows).map((place) => {
+    const columns = columnsByRow.get(place.row);
+    return finding(sheet, place, itemBeside(sheet, place, (column) => (columns === undefined ? valueAt(sheet, place.row, column) !== '' : columns.has(column))));
+  });
+}
