@@ -31,8 +31,9 @@ export const slimmings: readonly Slimming[] = [
     ],
   },
   {
-    // core/geodesy.ts asks for Inverse and Direct with the standard results: no areas, no polygons, no lines of its own. The
-    // package's main file is these sources in one, made smaller; they are smaller still without what is named here.
+    // core/geodesy.ts asks for Inverse and Direct on WGS84 with the standard results: no areas, no polygons, no lines of its
+    // own, no scales along a line, and none of what flatter ellipsoids need. The package's main file is these sources in
+    // one, made smaller; they are smaller still without what is named here.
     module: 'geographiclib-geodesic/geographiclib-geodesic.min.js',
     files: ['src/Math.js', 'src/Geodesic.js', 'src/GeodesicLine.js'],
     ending: '\nmodule.exports = geodesic;\n',
@@ -46,6 +47,9 @@ export const slimmings: readonly Slimming[] = [
       'this._c2 =': 2,
       'if (outmask & g.AREA)': 3,
       'if (this.caps & g.CAP_C4)': 1,
+      'if (this.caps & g.CAP_C2)': 1,
+      'if (outmask & (g.REDUCEDLENGTH | g.GEODESICSCALE)) {\n      B22 =': 1,
+      'if (Math.abs(this.f) > 0.01)': 1,
       'g.Geodesic.prototype.ArcDirect': 2,
       'g.Geodesic.prototype.Line =': 1,
       'g.Geodesic.prototype.DirectLine': 1,

@@ -37,15 +37,18 @@ function shortened(help: string): string {
   return sentences.reduce((text, sentence) => (`${text} ${sentence}`.length > longestHelp ? text : `${text} ${sentence}`));
 }
 
-/** What an argument must be, in brackets; a date is written out in the panel and in the errors. */
-const limits = ({ unit, mustBe }: Parameter<unknown>): string => (unit === 'date' ? mustBe.replace(/, such as \d{4}-\d\d-\d\d/, '') : mustBe);
+/** What an argument must be, in brackets; how a date is written stands in the panel and in the errors, what a table holds in its help. */
+function limits({ shape, unit, mustBe }: Parameter<unknown>): string {
+  if (shape === 'table' && !/\d/.test(mustBe)) return '';
+  return ` (${unit === 'date' ? mustBe.replace(/, such as \d{4}-\d\d-\d\d/, '') : mustBe})`;
+}
 
 /** The panel and the reference page have the whole help. */
 export function briefHelp(parameter: Parameter<unknown>): string {
   const { unit, help, optional, mustBe } = parameter;
   const lead = notUnits.has(unit) || mustBe.includes(unit) ? '' : `In ${unit}. `;
   const ending = optional === undefined ? '' : ` Optional; else ${optional.words}.`;
-  return `${lead}${shortened(plain(help)).replace(/\.$/, '')} (${limits(parameter)}).${ending}`;
+  return `${lead}${shortened(plain(help)).replace(/\.$/, '')}${limits(parameter)}.${ending}`;
 }
 
 function jsdoc(declaration: FunctionDeclaration): string {

@@ -56,6 +56,22 @@ describe('lazy modules', () => {
   });
 });
 
+describe('a call', () => {
+  it('starts the files of its own subject and what they need, and nothing else', async () => {
+    const code = (await plainCode()).replace(/"([^"\n:]+)"\((?:exports\d*(?:, module\d*)?)?\) \{/g, '$& started.push("$1");');
+    const bare = bareContext(`var started = [];\n${code}`);
+    bare.call('PRESSURE_ALTITUDE', 5883, 30.1);
+    const started = bare.run('started') as string[];
+    expect([...started].filter((file) => file.startsWith('functions/') && !file.startsWith('functions/registry/'))).toEqual(['functions/atmosphere.ts']);
+    expect(started.join(' ')).not.toMatch(/node_modules|rules|metar|magnet|geodesy|wordCoreError|commands|insertSheets|sheets-templates|workbook/);
+    expect(started.length).toBeLessThan(30);
+    // What is wrong pays for its words.
+    expect(() => bare.call('ISA_TEMPERATURE', 'high')).toThrow('pressure_altitude_ft must be');
+    expect(() => bare.call('TAKEOFF_MAX_WEIGHT', [['weight', 'd'], [1, 2]], 'x', 5, 0)).toThrow(/^TAKEOFF_MAX_WEIGHT: /);
+    expect((bare.run('started') as string[]).join(' ')).toContain('functions/registry/wordCoreError.ts');
+  });
+});
+
 /** Notes in `started` each package of node_modules as its code begins. */
 function watched(code: string): string {
   return `var started = [];\n${code.replace(/"(?!lazy-module:)(?:[^"\n]*\/)?node_modules\/([^/"]+)\/[^"\n]*"\(exports\d*, module\d*\) \{/g, '$& started.push("$1");')}`;

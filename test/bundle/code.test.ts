@@ -61,11 +61,11 @@ describe.each(registry.map((declaration) => ({ name: declaration.name, declarati
     const wanted = Object.entries(declaration.parameters);
     expect(parameters).toEqual(wanted.map(([name]) => parameterName(name)));
     expect((bare.run(declaration.name) as { length: number }).length).toBe(wanted.length);
-    for (const [name, { unit, help, optional, mustBe }] of wanted) {
+    for (const [name, { shape, unit, help, optional, mustBe }] of wanted) {
       const line = new RegExp(`^ \\* @param \\{\\w+\\} ${parameterName(name)} (.*)$`, 'm').exec(comment)?.[1] ?? '';
       // Long help is cut behind a sentence.
       expect(line).toContain((help.length <= 120 ? help : (/^.*?\.(?= |$)/.exec(help)?.[0] ?? help)).replace(/\s+/g, ' ').replace(/\.$/, ''));
-      expect(line).toContain(`(${mustBe.replace(/\s+/g, ' ').replace(/, such as 2026-01-22/, '')})`);
+      if (shape !== 'table' || /\d/.test(mustBe)) expect(line).toContain(`(${mustBe.replace(/\s+/g, ' ').replace(/, such as 2026-01-22/, '')})`);
       if (!['', 'table', 'rows', 'date'].includes(unit)) expect(line).toContain(unit);
       expect(/ Optional; /.test(line)).toBe(optional !== undefined);
     }
