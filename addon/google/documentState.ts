@@ -6,6 +6,8 @@ import type { SheetMark } from '../workbook/snapshot';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type NamedRange = GoogleAppsScript.Spreadsheet.NamedRange;
+type Range = GoogleAppsScript.Spreadsheet.Range;
 type Metadata = GoogleAppsScript.Spreadsheet.DeveloperMetadata;
 
 /** Key of the developer metadata on each sheet of ours. */
@@ -45,6 +47,19 @@ export function markedSheets(document: Document): MarkedSheet[] {
 /** Takes our mark from a sheet, where it carries one. */
 export function removeMark(sheet: Sheet): void {
   for (const metadata of sheet.getDeveloperMetadata()) if (metadata.getKey() === markKey) metadata.remove();
+}
+
+/** Undefined where its cells were deleted, at which the platform throws; asked twice, since a service fails now and then too. */
+export function rangeOfName(named: NamedRange): Range | undefined {
+  try {
+    return named.getRange();
+  } catch {
+    try {
+      return named.getRange();
+    } catch {
+      return undefined;
+    }
+  }
 }
 
 /** Labels stand where the template put them; a user who moved rows or columns has another sheet than ours. */

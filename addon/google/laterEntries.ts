@@ -1,5 +1,5 @@
 // Entries that a template cannot carry: formulas of the user's own, written as they were read once all sheets have their
-// names, and times in cells of no date format, which would else become the numbers behind them.
+// names, and times in cells of no date format, which would else be shown as the numbers behind them.
 import type { DateHost } from '../../functions/registry/dateHost';
 import { formats, type FormatName } from '../../sheets-templates/look';
 import type { SheetTemplate } from '../../sheets-templates/template';
@@ -12,8 +12,8 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 export interface LaterEntries {
   readonly formulas: readonly CarriedCell[];
-  /** By number format. */
-  readonly times: ReadonlyMap<string, readonly CellPlace[]>;
+  /** Cells that need another number format than their template's, by that format: times, and formulas where text was to go. */
+  readonly numberFormats: ReadonlyMap<string, readonly CellPlace[]>;
 }
 
 /** A number on the sheet as it was; with a format where it is a date, a time or a duration. */
@@ -64,17 +64,24 @@ function formatOf(cell: CarriedCell, numbers: ReadonlyMap<number, readonly OldNu
 /** `name` is what the sheet is called, `sheet` the one that held the entries so far. */
 export function laterEntries(cells: readonly CarriedCell[], template: SheetTemplate, { sheet, name }: { readonly sheet: Sheet; readonly name: string }, dates: DateHost): LaterEntries {
   const numbers = numbersOf(sheet, dates);
-  const isDateCell = new Set(template.cells.filter(({ format }) => dateFormats.has(format)).map(placeText));
-  const times = new Map<string, CellPlace[]>();
+  const ofTemplate = new Map(template.cells.map((cell) => [placeText(cell), cell]));
+  const formatNow = (cell: CarriedCell): string | undefined => {
+    const { format, style } = ofTemplate.get(placeText(cell)) ?? {};
+    // A formula in a cell of the text format would be shown, not computed.
+    if (isFormula(cell)) return format === 'text' || (format === undefined && style === 'inputText') ? formats.general : undefined;
+    return dateFormats.has(format) ? undefined : formatOf(cell, numbers, name);
+  };
+  const numberFormats = new Map<string, CellPlace[]>();
   for (const cell of cells) {
-    const format = isDateCell.has(placeText(cell)) ? undefined : formatOf(cell, numbers, name);
-    if (format !== undefined) times.set(format, [...(times.get(format) ?? []), cell]);
+    const format = formatNow(cell);
+    if (format !== undefined) numberFormats.set(format, [...(numberFormats.get(format) ?? []), cell]);
   }
-  return { formulas: cells.filter(isFormula), times };
+  return { formulas: cells.filter(isFormula), numberFormats };
 }
 
-/** One call for each rectangle of formulas, one for each format. */
-export function writeLater(sheet: Sheet, { formulas, times }: LaterEntries): void {
+/** One call for each format, one for each rectangle of formulas. */
+export function writeLater(sheet: Sheet, { formulas, numberFormats }: LaterEntries): void {
+  for (const [format, places] of numberFormats) sheet.getRangeList(places.map(placeText)).setNumberFormat(format);
   const texts = new Map(formulas.map((cell) => [placeText(cell), String(cell.content)]));
   const rows = Math.max(0, ...formulas.map(({ row }) => row));
   const columns = Math.max(0, ...formulas.map(({ column }) => column));
@@ -83,5 +90,4 @@ export function writeLater(sheet: Sheet, { formulas, times }: LaterEntries): voi
     const range = sheet.getRange(row, column, lastRow - row + 1, lastColumn - column + 1);
     range.setFormulas(grid.slice(row - 1, lastRow).map((line) => line.slice(column - 1, lastColumn)));
   }
-  for (const [format, places] of times) sheet.getRangeList(places.map(placeText)).setNumberFormat(format);
 }

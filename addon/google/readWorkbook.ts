@@ -4,7 +4,7 @@ import { areaText } from '../workbook/areas';
 import type { NameSnapshot, SheetMark, SheetSnapshot, WorkbookSnapshot } from '../workbook/snapshot';
 import { cellContents, hasCells, type CellContents } from './cellContents';
 import { googleDateHost } from './dateHost';
-import { markedSheets } from './documentState';
+import { markedSheets, rangeOfName } from './documentState';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -22,16 +22,11 @@ function closedRange(range: Range): string {
 }
 
 /** Left out: names that hold on one sheet only (a copied sheet has such), and names whose cells were deleted. */
-export function namesOf(document: Document): NameSnapshot[] {
+function namesOf(document: Document): NameSnapshot[] {
   return document.getNamedRanges().flatMap((named) => {
     const name = named.getName();
-    if (name.includes('!')) return [];
-    try {
-      const range = named.getRange();
-      return [{ name, sheet: range.getSheet().getName(), range: closedRange(range) }];
-    } catch {
-      return [];
-    }
+    const range = name.includes('!') ? undefined : rangeOfName(named);
+    return range === undefined ? [] : [{ name, sheet: range.getSheet().getName(), range: closedRange(range) }];
   });
 }
 

@@ -5,7 +5,7 @@ import type { PanelGiven } from '../panel/host';
 import { planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
 import { withEntries } from '../workbook/withEntries';
 import { googleDateHost } from './dateHost';
-import { existingSheets, markedSheets, type MarkedSheet } from './documentState';
+import { existingSheets, markedSheets, rangeOfName, type MarkedSheet } from './documentState';
 import { isFormula, laterEntries, type LaterEntries } from './laterEntries';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -46,19 +46,10 @@ function ownNames(named: readonly NamedRange[], old: ReadonlyMap<SheetKey, Marke
   const given = [...old.values()].flatMap(({ mark }) => Object.entries(mark.names));
   return new Map(
     given.flatMap(([ofTemplate, ofDocument]) => {
-      const found = known.find(({ one, name }) => name === ofDocument && sheets.has(sheetOf(one) ?? ''));
+      const found = known.find(({ one, name }) => name === ofDocument && sheets.has(rangeOfName(one)?.getSheet().getName() ?? ''));
       return found === undefined ? [] : [[ofTemplate, found.one] as const];
     }),
   );
-}
-
-/** Undefined where the cells of the name were deleted. */
-function sheetOf(named: NamedRange): string | undefined {
-  try {
-    return named.getRange().getSheet().getName();
-  } catch {
-    return undefined;
-  }
 }
 
 /** A sheet that the set reads, of another set and of another version, comes first: else a blank one would be added in its place. */
