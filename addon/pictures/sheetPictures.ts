@@ -77,16 +77,28 @@ export interface DescentCells {
 
 const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 
-/** All rows but the last, which is the whole descent. */
-export function bandsOf(plan: Cells): ProfileBand[] {
-  const rows = plan.filter((row) => isNumber(row[0]) && isNumber(row[1]));
-  return rows.slice(0, -1).map((row) => ({
+const mostBands = 60;
+/** The last row of a plan is the whole descent: from where the first band begins to where the one before it ends. */
+const isWhole = (row: readonly unknown[], before: Cells): boolean => before.length > 0 && row[0] === before[0]?.[0] && row[1] === before[before.length - 1]?.[1];
+
+/** The rows of DESCENT_PLAN from the first on, the whole descent the last of them; undefined where they do not end so. */
+export function planRows(cells: Cells): Cells | undefined {
+  for (let count = 0; count < Math.min(cells.length, mostBands); count += 1) {
+    const row = cells[count] ?? [];
+    if (!isNumber(row[0]) || !isNumber(row[1])) return undefined;
+    if (isWhole(row, cells.slice(0, count))) return cells.slice(0, count + 1);
+  }
+  return undefined;
+}
+
+/** The bands of the plan, without its last row. */
+export const bandsOf = (plan: Cells): ProfileBand[] =>
+  plan.slice(0, -1).map((row) => ({
     fromFeet: numberIn(row[0], 'descent plan'),
     toFeet: numberIn(row[1], 'descent plan'),
     groundspeedKnots: numberIn(row[4], 'descent plan'),
     nauticalMiles: numberIn(row[7], 'descent plan'),
   }));
-}
 
 /** Rows with a distance, an altitude and a kind; those still to be filled in are left out. */
 function crossingsOf(rows: Cells): ProfileCrossing[] {
@@ -99,7 +111,7 @@ function crossingsOf(rows: Cells): ProfileCrossing[] {
 
 export const descentPictureOfCells = ({ plan, endsAt, crossings }: DescentCells, size: Size): string =>
   orEmpty({ ...size, title: 'Descent profile' }, () => {
-    const bands = bandsOf(plan);
-    if (bands.length === 0) throw new Missing('no descent plan yet');
-    return descentPicture({ bands, endNauticalMiles: numberIn(cellOf(endsAt), 'crossing to plan for'), crossings: crossingsOf(crossings) }, size);
+    const rows = planRows(plan);
+    if (rows === undefined) throw new Missing('no descent plan yet');
+    return descentPicture({ bands: bandsOf(rows), endNauticalMiles: numberIn(cellOf(endsAt), 'crossing to plan for'), crossings: crossingsOf(crossings) }, size);
   });

@@ -2,16 +2,16 @@
 import type { CellValue } from '../../workbook/snapshot';
 import { descentPicture } from '../descentPicture';
 import { Missing, orEmpty } from '../missing';
-import { bandsOf, holdPictureOfCells } from '../sheetPictures';
+import { bandsOf, holdPictureOfCells, planRows } from '../sheetPictures';
 import { from, type Drawable, type Drawing, type Size } from './drawable';
 import type { PicturedCall } from './picturedCall';
 import { isNumber } from './workbookCells';
 
-const rowsWhile = (call: PicturedCall, columns: number, most: number, goesOn: (row: readonly CellValue[], before: readonly (readonly CellValue[])[]) => boolean): CellValue[][] => {
+const rowsWhile = (call: PicturedCall, columns: number, most: number, goesOn: (row: readonly CellValue[]) => boolean): CellValue[][] => {
   const rows: CellValue[][] = [];
   for (let index = 0; index < most; index += 1) {
     const row = Array.from({ length: columns }, (_, column) => call.answer(index, column));
-    if (!goesOn(row, rows)) break;
+    if (!goesOn(row)) break;
     rows.push(row);
   }
   return rows;
@@ -42,30 +42,23 @@ export function holdDrawable(call: PicturedCall): Drawable {
   return { ...from(call.cell, brief.length, 3), name: 'HOLD_BRIEF', draw };
 }
 
-const mostBands = 60;
 const planColumns = 8;
-
-/** The last row of a plan is the whole descent: from where the first band begins to where the one before it ends. */
-const isTotal = (row: readonly CellValue[], before: readonly (readonly CellValue[])[]): boolean => before.length > 0 && row[0] === before[0]?.[0] && row[1] === before[before.length - 1]?.[1];
-
-function planOf(call: PicturedCall): { readonly rows: CellValue[][]; readonly isWhole: boolean } {
-  const bands = rowsWhile(call, planColumns, mostBands, (row, before) => isNumber(row[0]) && isNumber(row[1]) && !isTotal(row, before));
-  const total = Array.from({ length: planColumns }, (_, column) => call.answer(bands.length, column));
-  return isTotal(total, bands) ? { rows: [...bands, total], isWhole: true } : { rows: bands, isWhole: false };
-}
+const mostPlanRows = 60;
 
 export function descentDrawable(call: PicturedCall): Drawable {
-  const { rows, isWhole } = planOf(call);
+  const below = rowsWhile(call, planColumns, mostPlanRows, ([fromFeet]) => isNumber(fromFeet));
+  const rows = planRows(below);
   const draw = (_: number, size: Size): Drawing => {
     const svg = orEmpty({ ...size, title: 'Descent profile' }, () => {
-      if (rows.length === 0) throw call.unlike(call.answer(0, 0));
-      if (!isWhole && rows.length === 1) throw new Missing(`${call.place} has no height to lose`);
-      const [bands, fix] = [bandsOf(rows), rows[rows.length - 1]?.[7]];
-      if (!isWhole || !isNumber(fix)) throw new Missing(`the rows of ${call.place} do not end with the whole descent`);
+      if (below.length === 0) throw call.unlike(call.answer(0, 0));
+      if (below.length === 1) throw new Missing(`${call.place} has no height to lose`);
+      const fixNauticalMiles = rows?.[rows.length - 1]?.[7];
+      if (rows === undefined || !isNumber(fixNauticalMiles)) throw new Missing(`the rows of ${call.place} do not end with the whole descent`);
+      const bands = bandsOf(rows);
       const endNauticalMiles = bands.reduce((sum, { nauticalMiles }) => sum + nauticalMiles, 0);
-      return descentPicture({ bands, endNauticalMiles, crossings: [], fixNauticalMiles: fix }, size);
+      return descentPicture({ bands, endNauticalMiles, crossings: [], fixNauticalMiles }, size);
     });
     return { svg, what: 'Descent profile', row: call.cell.row };
   };
-  return { ...from(call.cell, rows.length, planColumns), name: 'DESCENT_PLAN', draw };
+  return { ...from(call.cell, rows?.length ?? below.length, planColumns), name: 'DESCENT_PLAN', draw };
 }

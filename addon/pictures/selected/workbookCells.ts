@@ -59,11 +59,15 @@ export function givenBy(workbook: WorkbookSnapshot, home: SheetSnapshot, text: s
 
 export const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 
+/** As the sheet functions read dates. */
+const [firstYear, lastYear] = [1950, 2100];
+const [firstDay, lastDay] = [serialFromIso(`${firstYear}-01-01`), serialFromIso(`${lastYear}-12-31`)];
+
 /** A date cell or ISO text as a whole serial number, as the sheet functions read them. */
 export function dayOf(value: CellValue | undefined): number | undefined {
-  if (isNumber(value)) return Number.isInteger(value) && value > 0 ? value : undefined;
+  if (isNumber(value)) return Number.isInteger(value) && value >= firstDay && value <= lastDay ? value : undefined;
   const parts = typeof value === 'string' ? /^(\d{4})-(\d{2})-(\d{2})$/.exec(value.trim()) : null;
   if (parts === null) return undefined;
   const [iso, year, month, day] = parts;
-  return isCivilDate({ year: Number(year), month: Number(month), day: Number(day) }) ? serialFromIso(iso) : undefined;
+  return isCivilDate({ year: Number(year), month: Number(month), day: Number(day) }) ? dayOf(serialFromIso(iso)) : undefined;
 }
