@@ -9,12 +9,15 @@ import type {} from '@univerjs/sheets/facade';
 import type * as SheetsFormula from '@univerjs/sheets-formula';
 import { registry } from '../../../functions/registry/index.generated';
 import type { SheetTemplate, TemplateValue } from '../../../sheets-templates/template';
+import type { WorkbookSnapshot } from '../../workbook/snapshot';
 import { a1FromRange, rangeFromA1, splitSheetReference } from './a1';
 import { engineFunctions } from './adapter';
+import { engineParts } from './engineParts';
 import { mendEngine } from './mendEngine';
 import type { EngineModule } from './engineValues';
 import { SentenceBook } from './sentenceBook';
 import { cellContent, workbookData } from './workbookData';
+import { workbookSnapshot } from './workbookSnapshot';
 
 // The engine's ESM build does not load in Node (a dependency has no named exports there), its CommonJS build does.
 const require = createRequire(import.meta.url);
@@ -38,6 +41,10 @@ export interface HeadlessWorkbook {
   named(name: string): CellResult[][];
   /** The range that the formula in a cell fills: more than its own cell where the answer spills. */
   filled(sheet: string, cell: string): string;
+  /** What the page would save. */
+  saved(): Core.IWorkbookData;
+  /** The workbook as any host reads it. */
+  snapshot(): WorkbookSnapshot;
   /** Why the cell is an error: the sentences of the calls in it. */
   sentences(sheet: string, cell: string): string[];
   /** Closes the engine. Nothing can be read afterwards. */
@@ -54,14 +61,22 @@ function startEngine(book: SentenceBook): Core.Univer {
 
 const resultOfCell = ({ v, t }: Core.ICellData): CellResult => (t === core.CellValueType.BOOLEAN ? Boolean(v) : (v ?? ''));
 
+function snapshotOf(univer: Core.Univer, workbook: ReturnType<CoreFacade.FUniver['createWorkbook']>): WorkbookSnapshot {
+  const data = workbook.save();
+  const selected = { sheet: workbook.getActiveSheet().getSheetName(), row: 1, column: 1 };
+  return workbookSnapshot(data, data.sheetOrder, engineParts(univer.__getInjector(), engine, workbook.getId()), selected);
+}
+
 let opened = 0;
 
-export async function openHeadless(templates: readonly SheetTemplate[]): Promise<HeadlessWorkbook> {
+export const openHeadless = (templates: readonly SheetTemplate[]): Promise<HeadlessWorkbook> => openSaved(workbookData(templates));
+
+/** Opens what was saved, under an identifier of its own: the engine keeps read formulas for all its workbooks together. */
+export async function openSaved(data: Core.IWorkbookData): Promise<HeadlessWorkbook> {
   const book = new SentenceBook();
   const univer = startEngine(book);
   const api = FUniver.newAPI(univer);
-  // The engine keeps read formulas for all its instances together, told apart by the workbook only.
-  const workbook = api.createWorkbook(workbookData(templates, `headless-${(opened += 1)}`));
+  const workbook = api.createWorkbook({ ...data, id: `headless-${(opened += 1)}` });
   const formula = api.getFormula();
 
   const calculated = async (change: () => void): Promise<void> => {
@@ -107,6 +122,8 @@ export async function openHeadless(templates: readonly SheetTemplate[]): Promise
       const range = spilled[workbook.getId()]?.[sheetNamed(sheet).getSheetId()]?.[startRow]?.[startColumn];
       return range ? a1FromRange(range) : cell;
     },
+    saved: () => workbook.save(),
+    snapshot: () => snapshotOf(univer, workbook),
     sentences: (sheet, reference) => {
       const worksheet = sheetNamed(sheet);
       const { startRow: row, startColumn: column } = rangeFromA1(reference);

@@ -5,7 +5,9 @@ import type { SheetTemplate, TemplateCell, TemplateValue } from '../../../sheets
 import { rangeFromA1 } from './a1';
 import { plainStyle, styleKey, usedStyles } from './cellStyles';
 import { serialFromIso } from '../../workbook/serialDates';
-import { plainRowHeight, sheetIdOf, workbookId } from './workbookIds';
+import { firstPlaced, type PlacedTemplate } from './placedTemplate';
+import { carrying } from './sheetMark';
+import { plainRowHeight, workbookId } from './workbookIds';
 import { workbookResources } from './workbookResources';
 
 const text: CellValueType.STRING = 1;
@@ -20,19 +22,20 @@ export function cellContent(value: TemplateValue): ICellData {
   return typeof value === 'number' ? { v: value, t: number } : { v: serialFromIso(value.date), t: number };
 }
 
-function cellData(cell: TemplateCell): ICellData {
+function cellData(cell: TemplateCell, linkTo: PlacedTemplate['linkTo']): ICellData {
   const style = styleKey(cell);
-  if (cell.goesTo !== undefined) return { ...(cell.value !== undefined && cellContent(cell.value)), s: style, custom: { goesTo: sheetIdOf(cell.goesTo) } };
+  const goesTo = cell.goesTo === undefined ? undefined : linkTo(cell.goesTo);
+  if (goesTo !== undefined) return { ...(cell.value !== undefined && cellContent(cell.value)), s: style, custom: { goesTo } };
   if (cell.formula !== undefined) return { f: cell.formula, s: style };
   return cell.value === undefined ? { s: style } : { ...cellContent(cell.value), s: style };
 }
 
-function allCells(template: SheetTemplate): Record<number, Record<number, ICellData>> {
+function allCells({ template, linkTo }: PlacedTemplate): Record<number, Record<number, ICellData>> {
   const matrix: Record<number, Record<number, ICellData>> = {};
   const put = (row: number, column: number, data: ICellData): void => {
     matrix[row] = { ...matrix[row], [column]: data };
   };
-  for (const cell of template.cells) put(cell.row - 1, cell.column - 1, cellData(cell));
+  for (const cell of template.cells) put(cell.row - 1, cell.column - 1, cellData(cell, linkTo));
   for (const reference of template.merges) {
     const { startRow, startColumn, endRow, endColumn } = rangeFromA1(reference);
     // A border goes round the merged cell only if each cell under it has the style.
@@ -46,14 +49,15 @@ function allCells(template: SheetTemplate): Record<number, Record<number, ICellD
   return matrix;
 }
 
-function worksheetData(template: SheetTemplate): Partial<IWorksheetData> {
+export function worksheetData(placed: PlacedTemplate): Partial<IWorksheetData> {
+  const { template, sheetId, mark } = placed;
   const { frozenRows } = template;
   return {
-    id: sheetIdOf(template.key),
+    id: sheetId,
     name: template.name,
     rowCount: template.rows,
     columnCount: template.columns,
-    cellData: allCells(template),
+    cellData: allCells(placed),
     columnData: Object.fromEntries(template.columnWidths.map((w, column) => [column, { w }])),
     defaultRowHeight: plainRowHeight,
     rowData: Object.fromEntries(Object.entries(template.rowHeights).map(([row, h]) => [Number(row) - 1, { h, ia: 0 }])),
@@ -61,19 +65,33 @@ function worksheetData(template: SheetTemplate): Partial<IWorksheetData> {
     freeze: frozenRows === 0 ? { xSplit: 0, ySplit: 0, startRow: -1, startColumn: -1 } : { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 },
     showGridlines: 0,
     defaultStyle: plainStyle,
+    custom: carrying(mark, sheetId),
   };
 }
 
 /** The whole workbook as the engine loads it, nothing calculated yet. Workbooks open at the same time need ids of their own. */
 export function workbookData(templates: readonly SheetTemplate[], id: string = workbookId): IWorkbookData {
+  const placed = firstPlaced(templates);
   return {
     id,
     name: 'Rampwright',
     appVersion: '0.25.1',
     locale: 'enUS' as LocaleType,
     styles: usedStyles(templates),
-    sheetOrder: templates.map(({ key }) => sheetIdOf(key)),
-    sheets: Object.fromEntries(templates.map((template) => [sheetIdOf(template.key), worksheetData(template)])),
-    resources: workbookResources(templates, id),
+    sheetOrder: placed.map(({ sheetId }) => sheetId),
+    sheets: Object.fromEntries(placed.map((one) => [one.sheetId, worksheetData(one)])),
+    resources: workbookResources(placed, id),
   };
+}
+
+/** What a plugin keeps in the workbook, by identifier. */
+export function resourceIn<Kept>(data: IWorkbookData, name: string): Record<string, Kept> {
+  const text = data.resources?.find((one) => one.name === name)?.data;
+  return text === undefined || text === '' ? {} : (JSON.parse(text) as Record<string, Kept>);
+}
+
+/** The workbook with something else kept for a plugin. */
+export function withResource(data: IWorkbookData, name: string, content: object): IWorkbookData {
+  const others = (data.resources ?? []).filter((one) => one.name !== name);
+  return { ...data, resources: [...others, { name, data: JSON.stringify(content) }] };
 }

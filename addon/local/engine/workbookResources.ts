@@ -5,7 +5,8 @@ import type { ChartSeries, ScatterChart, SheetPicture, SheetTemplate, Validation
 import { a1FromRange, quoteSheetName, rangeFromA1 } from './a1';
 import { chartPlace } from './chartPlace';
 import { serialFromIso } from '../../workbook/serialDates';
-import { chartComponent, pictureComponent, sheetIdOf } from './workbookIds';
+import type { PlacedTemplate } from './placedTemplate';
+import { chartComponent, pictureComponent, stemOf } from './workbookIds';
 
 interface Resource {
   readonly name: string;
@@ -32,31 +33,40 @@ export interface PictureRecord {
 
 const absolute = (template: SheetTemplate, reference: string): string => `${quoteSheetName(template.name)}!${a1FromRange(rangeFromA1(reference), '$')}`;
 
-const bySheet = <Value>(templates: readonly SheetTemplate[], make: (template: SheetTemplate) => Value): Record<string, Value> =>
-  Object.fromEntries(templates.map((template) => [sheetIdOf(template.key), make(template)]));
+const bySheet = <Value>(placed: readonly PlacedTemplate[], make: (one: PlacedTemplate) => Value): Record<string, Value> =>
+  Object.fromEntries(placed.map((one) => [one.sheetId, make(one)]));
 
 /** The name that a chart's column of numbers goes by, so that it follows the cells when rows are put in or taken out. */
-const seriesName = (template: SheetTemplate, chart: number, series: number, axis: 'x' | 'y'): string => `chart_${template.key}_${chart + 1}_${axis}${series + 1}`;
+const seriesName = (sheetId: string, chart: number, series: number, axis: 'x' | 'y'): string => `chart_${stemOf(sheetId)}_${chart + 1}_${axis}${series + 1}`;
 
 /** The name that a range behind a picture goes by, for the same reason. */
-const pictureName = (template: SheetTemplate, picture: number, part: string): string => `picture_${template.key}_${picture + 1}_${part}`;
+const pictureName = (sheetId: string, picture: number, part: string): string => `picture_${stemOf(sheetId)}_${picture + 1}_${part}`;
 
-function names(templates: readonly SheetTemplate[]): object {
-  const entry = (name: string, formulaOrRefString: string, hidden: boolean) => [name, { id: name, name, formulaOrRefString, localSheetId: 'AllDefaultWorkbook', hidden }] as const;
-  const own = templates.flatMap((template) => template.names.map(({ name, range }) => entry(name, absolute(template, range), false)));
-  const charted = templates.flatMap((template) =>
-    template.charts.flatMap((chart, c) =>
-      chart.series.flatMap((series, s) => (['x', 'y'] as const).map((axis) => entry(seriesName(template, c, s, axis), absolute(template, series[axis]), true))),
-    ),
-  );
-  const pictured = templates.flatMap((template) =>
-    (template.pictures ?? []).flatMap(({ drawn }, index) => Object.entries(drawn.from).map(([part, range]) => entry(pictureName(template, index, part), absolute(template, range), true))),
-  );
-  return Object.fromEntries([...own, ...charted, ...pictured]);
+/** A name as the two above make them for this sheet. */
+export const isDrawnName = (sheetId: string, name: string): boolean => ['chart', 'picture'].some((kind) => new RegExp(`^${kind}_${stemOf(sheetId)}_\\d+_[^\\d]`).test(name));
+
+/** A name of the workbook as the engine keeps it, under its identifier. */
+export interface NameRecord {
+  readonly id: string;
+  readonly name: string;
+  /** 'Sheet'!$A$1:$B$2, or a formula. */
+  readonly formulaOrRefString: string;
+  readonly localSheetId?: string;
+  readonly hidden?: boolean;
+}
+
+/** Beginning of the identifiers of a sheet's names. */
+export const nameIds = (sheetId: string): string => `${sheetId}!`;
+
+function namesOf({ template, sheetId }: PlacedTemplate): NameRecord[] {
+  const record = (name: string, range: string, hidden: boolean): NameRecord => ({ id: `${nameIds(sheetId)}${name}`, name, formulaOrRefString: absolute(template, range), localSheetId: 'AllDefaultWorkbook', hidden });
+  const charted = template.charts.flatMap((chart, c) => chart.series.flatMap((series, s) => (['x', 'y'] as const).map((axis) => record(seriesName(sheetId, c, s, axis), series[axis], true))));
+  const pictured = (template.pictures ?? []).flatMap(({ drawn }, index) => Object.entries(drawn.from).map(([part, range]) => record(pictureName(sheetId, index, part), range, true)));
+  return [...template.names.map(({ name, range }) => record(name, range, false)), ...charted, ...pictured];
 }
 
 /** A word and its tint; the word itself is always in the cell. A rule about text would not see the cells of a spill. */
-function tints(template: SheetTemplate): object[] {
+function tints({ template }: PlacedTemplate): object[] {
   return template.verdictRanges.flatMap((reference, index) => {
     const range = rangeFromA1(reference);
     const first = a1FromRange({ ...range, endRow: range.startRow, endColumn: range.startColumn });
@@ -86,9 +96,9 @@ function limits(validation: Validation): object {
 }
 
 /** Refuses what does not fit (error style 1) and says what would; a choice keeps the look of its cell (render mode 1). */
-function validations(template: SheetTemplate): object[] {
+function validations({ template, sheetId }: PlacedTemplate): object[] {
   return template.validations.map((validation, index) => ({
-    uid: `${template.key}-input-${index}`,
+    uid: `${stemOf(sheetId)}-input-${index}`,
     ranges: [rangeFromA1(validation.range)],
     allowBlank: true,
     errorStyle: 1,
@@ -99,64 +109,58 @@ function validations(template: SheetTemplate): object[] {
   }));
 }
 
-function notes(template: SheetTemplate): object {
+function notes({ template, sheetId }: PlacedTemplate): object {
   const rows: Record<number, Record<number, object>> = {};
   for (const { row, column, note } of template.cells) {
     if (note === undefined) continue;
     const height = 40 + 16 * Math.ceil(note.length / 30);
-    rows[row - 1] = { ...rows[row - 1], [column - 1]: { id: `${template.key}-${row}-${column}`, row: row - 1, col: column - 1, width: 220, height, note } };
+    rows[row - 1] = { ...rows[row - 1], [column - 1]: { id: `${stemOf(sheetId)}-${row}-${column}`, row: row - 1, col: column - 1, width: 220, height, note } };
   }
   return rows;
 }
 
-function chart(template: SheetTemplate, description: ScatterChart, index: number, unitId: string): object {
-  const subUnitId = sheetIdOf(template.key);
-  const place = chartPlace(template, description);
+function drawing({ template, sheetId }: PlacedTemplate, unitId: string, drawingId: string, componentKey: string, place: Parameters<typeof chartPlace>[1], data: ChartRecord | PictureRecord): object {
+  return { unitId, subUnitId: sheetId, drawingId, drawingType: 8, componentKey, allowTransform: false, ...chartPlace(template, place), data };
+}
+
+function chart(placed: PlacedTemplate, description: ScatterChart, index: number): ChartRecord {
   const { title, xTitle, yTitle, width, height } = description;
-  const series = description.series.map((one, s) => ({ title: one.title, drawn: one.drawn, x: seriesName(template, index, s, 'x'), y: seriesName(template, index, s, 'y') }));
-  const data: ChartRecord = { title, description: description.description, xTitle, yTitle, width, height, series };
-  return {
-    unitId,
-    subUnitId,
-    drawingId: `chart-${template.key}-${index + 1}`,
-    drawingType: 8,
-    componentKey: chartComponent,
-    allowTransform: false,
-    ...place,
-    data,
-  };
+  const name = (series: number, axis: 'x' | 'y'): string => seriesName(placed.sheetId, index, series, axis);
+  const series = description.series.map((one, s) => ({ title: one.title, drawn: one.drawn, x: name(s, 'x'), y: name(s, 'y') }));
+  return { title, description: description.description, xTitle, yTitle, width, height, series };
 }
 
-function picture(template: SheetTemplate, { width, height, drawn, ...place }: SheetPicture, index: number, unitId: string): object {
-  const from = Object.fromEntries(Object.keys(drawn.from).map((part) => [part, pictureName(template, index, part)]));
-  const data = { width, height, drawn: { ...drawn, from } };
-  return {
-    unitId,
-    subUnitId: sheetIdOf(template.key),
-    drawingId: `picture-${template.key}-${index + 1}`,
-    drawingType: 8,
-    componentKey: pictureComponent,
-    allowTransform: false,
-    ...chartPlace(template, { ...place, width, height }),
-    data,
-  };
+function picture({ sheetId }: PlacedTemplate, { width, height, drawn }: SheetPicture, index: number): PictureRecord {
+  const from = Object.fromEntries(Object.keys(drawn.from).map((part) => [part, pictureName(sheetId, index, part)]));
+  return { width, height, drawn: { ...drawn, from } as SheetPicture['drawn'] };
 }
 
-function drawings(template: SheetTemplate, unitId: string): object {
-  const charts = template.charts.map((description, index) => [`chart-${template.key}-${index + 1}`, chart(template, description, index, unitId)] as const);
-  const pictures = (template.pictures ?? []).map((description, index) => [`picture-${template.key}-${index + 1}`, picture(template, description, index, unitId)] as const);
+function drawings(placed: PlacedTemplate, unitId: string): object {
+  const { template, sheetId } = placed;
+  const named = (kind: 'chart' | 'picture', index: number): string => `${kind}-${stemOf(sheetId)}-${index + 1}`;
+  const charts = template.charts.map((one, index) => [named('chart', index), drawing(placed, unitId, named('chart', index), chartComponent, one, chart(placed, one, index))] as const);
+  const pictures = (template.pictures ?? []).map((one, index) => [named('picture', index), drawing(placed, unitId, named('picture', index), pictureComponent, one, picture(placed, one, index))] as const);
   const drawn = [...charts, ...pictures];
   return { data: Object.fromEntries(drawn), order: drawn.map(([id]) => id) };
 }
 
-export function workbookResources(templates: readonly SheetTemplate[], unitId: string): Resource[] {
+/** Resources, by the name of the plugin they are for: each an object by sheet identifier, the names by their own. */
+export const resourceNames = {
+  names: 'SHEET_DEFINED_NAME_PLUGIN',
+  tints: 'SHEET_CONDITIONAL_FORMATTING_PLUGIN',
+  validations: 'SHEET_DATA_VALIDATION_PLUGIN',
+  notes: 'SHEET_NOTE_PLUGIN',
+  drawings: 'SHEET_DRAWING_PLUGIN',
+} as const;
+
+export function workbookResources(placed: readonly PlacedTemplate[], unitId: string): Resource[] {
   const resource = (name: string, data: object): Resource => ({ name, data: JSON.stringify(data) });
-  const drawn = templates.filter(({ charts, pictures = [] }) => charts.length + pictures.length > 0);
+  const drawn = placed.filter(({ template: { charts, pictures = [] } }) => charts.length + pictures.length > 0);
   return [
-    resource('SHEET_DEFINED_NAME_PLUGIN', names(templates)),
-    resource('SHEET_CONDITIONAL_FORMATTING_PLUGIN', bySheet(templates, tints)),
-    resource('SHEET_DATA_VALIDATION_PLUGIN', bySheet(templates, validations)),
-    resource('SHEET_NOTE_PLUGIN', bySheet(templates, notes)),
-    resource('SHEET_DRAWING_PLUGIN', bySheet(drawn, (template) => drawings(template, unitId))),
+    resource(resourceNames.names, Object.fromEntries(placed.flatMap(namesOf).map((record) => [record.id, record]))),
+    resource(resourceNames.tints, bySheet(placed, tints)),
+    resource(resourceNames.validations, bySheet(placed, validations)),
+    resource(resourceNames.notes, bySheet(placed, notes)),
+    resource(resourceNames.drawings, bySheet(drawn, (one) => drawings(one, unitId))),
   ];
 }
