@@ -102,7 +102,7 @@ export const manualTablesSheet: SheetTemplate = {
   version: 1,
   rows: lastRow,
   columns: 24,
-  columnWidths: [104, 82, 82, 84, 82, 82, 74, 104, 82, 82, 84, 82, 82, 24, 104, 82, 82, 84, 82, 24, 104, 104, 82, 82],
+  columnWidths: [104, 82, 82, 82, 82, 82, 82, 104, 82, 82, 82, 82, 82, 23, 104, 82, 82, 82, 82, 23, 104, 104, 82, 82],
   rowHeights: { 1: 32, [aircraftList.head]: 46, [tableHead]: 34 },
   frozenRows: 0,
   cells: [

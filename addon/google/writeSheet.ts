@@ -22,7 +22,7 @@ function writeHeights(sheet: Sheet, { template: { merges, rowHeights }, grid }: 
 export function writeSheet(sheet: Sheet, laid: Laid, blocks: readonly ChartBlock[], { rows, columns }: GridSize): void {
   const { template, grid } = laid;
   sheet.getRange(1, 1, grid.rows, grid.columns).setValues(grid.values.map((line) => [...line]));
-  for (const { start, count, value } of fewestStrokes(template.columnWidths)) sheet.setColumnWidths(start, count, value);
+  for (const { start, count, value } of fewestStrokes(template.columnWidths.slice(0, grid.columns))) sheet.setColumnWidths(start, count, value);
   writeHeights(sheet, laid);
   if (template.frozenRows > 0) sheet.setFrozenRows(template.frozenRows);
   writeProtection(sheet, grid, rows, columns);

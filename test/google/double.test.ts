@@ -39,6 +39,39 @@ describe('the double', () => {
     expect(() => fresh().sheet.getRange('A1').setFormula?.('=as_of+1')).toThrow('#NAME?');
     expect(() => fresh().sheet.getRange('A1').setFormula?.('=SUM(A2;"x, y")')).not.toThrow();
   });
+  it('copies everything but formulas, over whole copies of the source only, with merges and tints', () => {
+    const { double, app, sheet } = fresh();
+    const held = double.sheet('Sheet1');
+    sheet.getRange('A1:B1').setValues?.([['07 x', 2]]);
+    sheet.getRange('A1:B1').setNotes?.([['a', '']]);
+    sheet.getRange('A1:B1').merge?.();
+    const rule = (app.newConditionalFormatRule?.() as AnySheet).whenTextEqualTo?.('OK') as AnySheet;
+    const made = ((rule.setBackground?.('#ffffff') as AnySheet).setRanges?.([sheet.getRange('B1:B2')]) as AnySheet).build?.();
+    sheet.setConditionalFormatRules?.([made]);
+    sheet.getRange('A1:B1').copyTo?.(sheet.getRange('D4:E6'));
+    expect([4, 5, 6].map((row) => [held.cell(row, 4).value, held.cell(row, 4).note, held.cell(row, 5).value])).toEqual(Array(3).fill(['07 x', 'a', 2]));
+    expect(held.merges.map(({ row, column }) => [row, column])).toEqual([[1, 1], [4, 4], [5, 4], [6, 4]]);
+    expect(held.rules.flatMap(({ facts }) => facts.ranges.map((range) => range.getA1Notation()))).toEqual(['B1:B2', 'E4', 'E5', 'E6']);
+    expect(() => sheet.getRange('A1:B1').copyTo?.(sheet.getRange('G1:I1'))).toThrow('whole number of copies');
+    expect(() => sheet.getRange('A1').copyTo?.(sheet.getRange('G1'))).toThrow('cuts the merged range');
+    sheet.getRange('G1').setFormula?.('=A1');
+    expect(() => sheet.getRange('G1').copyTo?.(sheet.getRange('G2'))).toThrow('no formula');
+  });
+  it('moves up what stands below deleted rows, and deletes none that a name means', () => {
+    const { double, app, sheet } = fresh();
+    const held = double.sheet('Sheet1');
+    sheet.getRange('A9').setValues?.([['below']]);
+    sheet.getRange('A7:B9').merge?.();
+    sheet.deleteRows?.(3, 5);
+    expect([held.cell(4, 1).value, held.rows, held.merges]).toEqual(['below', 995, [{ row: 3, column: 1, lastRow: 4, lastColumn: 2 }]]);
+    (app.getActive?.() as AnySheet).setNamedRange?.('kept', sheet.getRange('A9'));
+    expect(() => sheet.deleteRows?.(3, 5)).toThrow('named range');
+    expect(() => sheet.deleteRows?.(990, 9)).toThrow('cannot be deleted');
+  });
+  it('knows no free ranges of a protected range', () => {
+    const { sheet } = fresh();
+    expect(() => (sheet.getRange('A1').protect?.() as AnySheet).setUnprotectedRanges?.([])).toThrow('only a protected sheet');
+  });
   it('honours the authorisation mode', () => {
     const { double, app } = fresh();
     double.recorder.mode = 'NONE';
