@@ -29,7 +29,8 @@ export function freezeSheet(): PanelAnswer<'freezeSheet'> {
   const contents = sheets.map((sheet) => (hasCells(sheet) ? cellContents(sheet, dates) : undefined));
   const place = names.indexOf(name);
   const formulas = contents[place]?.formulas.length ?? 0;
-  return allOrNothing(document, words, (did) => {
+  return allOrNothing(words, (did) => {
+    did('the sheet in sight', () => document.setActiveSheet(original));
     const copy = original.copyTo(document);
     did('the copy', () => document.deleteSheet(copy));
     const given = freeSheetName(name, ' (values)', names);

@@ -3,7 +3,7 @@
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { existingSheets } from './documentState';
 import { planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
-import { reasonOf } from './reason';
+import { allOrNothing, type Did } from './undo';
 import { writeSheets } from './writeSheets';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -16,11 +16,7 @@ export interface InsertReport {
   readonly reads: readonly string[];
 }
 
-/** What this insertion has added so far, so that it can be taken away again. */
-interface Added {
-  readonly sheets: Sheet[];
-  readonly ranges: string[];
-}
+const words = { refused: 'No sheet was inserted', restored: 'everything added was removed again', byHand: 'remove by hand' };
 
 function makePlan(document: Document, wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertionPlan {
   const names = {
@@ -34,10 +30,10 @@ function makePlan(document: Document, wanted: readonly SheetKey[], templates: re
 }
 
 /** All sheets first, then their names: a formula must find what it refers to when it is written. The last sheet inserted stays in sight, so the first comes last. */
-function makeSheets(document: Document, { added, names, sheetsBefore }: InsertionPlan, made: Added): Sheet[] {
+function makeSheets(document: Document, { added, names, sheetsBefore }: InsertionPlan, did: Did): Sheet[] {
   const lastFirst = [...added].reverse().map(({ sheetName }) => {
     const sheet = document.insertSheet(sheetName, sheetsBefore);
-    made.sheets.push(sheet);
+    did(`the sheet ${sheetName}`, () => document.deleteSheet(sheet));
     return sheet;
   });
   const sheets = lastFirst.reverse();
@@ -47,43 +43,17 @@ function makeSheets(document: Document, { added, names, sheetsBefore }: Insertio
       const area = sheets[index]?.getRange(range);
       if (area === undefined) continue;
       document.setNamedRange(given, area);
-      made.ranges.push(given);
+      did(`the name ${given}`, () => document.removeNamedRange(given));
     }
   });
   return sheets;
 }
 
-function writeAll(document: Document, plan: InsertionPlan, made: Added): void {
-  writeSheets(plan, makeSheets(document, plan, made), plan.reused[0]?.set);
-  // Writes are kept back by the platform; only now is it known that all of them went through.
-  SpreadsheetApp.flush();
-}
-
-/** Names of what could not be removed. */
-function removeAll(document: Document, { sheets, ranges }: Added): string[] {
-  const left: string[] = [];
-  const attempt = (name: string, remove: () => void): void => {
-    try {
-      remove();
-    } catch {
-      left.push(name);
-    }
-  };
-  for (const name of ranges) attempt(`the name ${name}`, () => document.removeNamedRange(name));
-  for (const sheet of sheets) attempt(`a sheet just added`, () => document.deleteSheet(sheet));
-  return left;
-}
-
 export function insertSheets(wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport {
   const document = SpreadsheetApp.getActive();
   const plan = makePlan(document, wanted, templates);
-  const made: Added = { sheets: [], ranges: [] };
-  try {
-    writeAll(document, plan, made);
-  } catch (thrown) {
-    const left = removeAll(document, made);
-    const state = left.length === 0 ? 'everything added was removed again' : `remove by hand: ${left.join(', ')}`;
-    throw new Error(`No sheet was inserted, because Google Sheets refused a step; ${state}. It said: ${reasonOf(thrown).replace(/\.?\s*$/, '.')}`);
-  }
-  return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
+  return allOrNothing(words, (did) => {
+    writeSheets(plan, makeSheets(document, plan, did), plan.reused[0]?.set);
+    return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
+  });
 }

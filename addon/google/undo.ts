@@ -2,8 +2,6 @@
 // everything is taken back, the last first.
 import { reasonOf } from './reason';
 
-type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
-
 /** To be called right after something was done; `what` names it to the user, should it not be possible to take it back. */
 export type Did = (what: string, takeBack: () => void) => void;
 
@@ -29,9 +27,8 @@ function takeAllBack(done: readonly { readonly what: string; readonly takeBack: 
 }
 
 /** Throws one sentence: what was refused, in what state the document is, and what Google Sheets said. */
-export function allOrNothing<Result>(document: Document, { refused, restored, byHand }: FailureWords, work: (did: Did) => Result): Result {
-  const inSight = document.getActiveSheet();
-  const done: { what: string; takeBack: () => void }[] = [{ what: 'the sheet in sight', takeBack: () => document.setActiveSheet(inSight) }];
+export function allOrNothing<Result>({ refused, restored, byHand }: FailureWords, work: (did: Did) => Result): Result {
+  const done: { what: string; takeBack: () => void }[] = [];
   try {
     const result = work((what, takeBack) => done.push({ what, takeBack }));
     // Writes are kept back by the platform; only now is it known that all of them went through.

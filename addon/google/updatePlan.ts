@@ -22,6 +22,11 @@ export interface UpdatePlan {
   readonly sheetNames: readonly string[];
 }
 
+interface Named {
+  readonly one: NamedRange;
+  readonly name: string;
+}
+
 const again = 'Close the panel, open it again and try once more.';
 
 /** The sheets of the set by key. */
@@ -40,14 +45,13 @@ function sheetsOfSet(marked: readonly MarkedSheet[], { set, entries }: PanelGive
 }
 
 /** Those names of ranges that were the set's own and still mean cells on its sheets; another one may be the user's. */
-function ownNames(named: readonly NamedRange[], old: ReadonlyMap<SheetKey, MarkedSheet>): Map<string, NamedRange> {
+function ownNames(named: readonly Named[], old: ReadonlyMap<SheetKey, MarkedSheet>): Map<string, Named> {
   const sheets = new Set([...old.values()].map(({ name }) => name));
-  const known = named.map((one) => ({ one, name: one.getName() }));
   const given = [...old.values()].flatMap(({ mark }) => Object.entries(mark.names));
   return new Map(
     given.flatMap(([ofTemplate, ofDocument]) => {
-      const found = known.find(({ one, name }) => name === ofDocument && sheets.has(rangeOfName(one)?.getSheet().getName() ?? ''));
-      return found === undefined ? [] : [[ofTemplate, found.one] as const];
+      const found = named.find(({ name, one }) => name === ofDocument && sheets.has(rangeOfName(one)?.getSheet().getName() ?? ''));
+      return found === undefined ? [] : [[ofTemplate, found] as const];
     }),
   );
 }
@@ -67,15 +71,16 @@ export function planUpdate(document: Document, given: PanelGiven<'updateSheets'>
   const carried = (key: SheetKey) => (old.has(key) ? given.entries.find((one) => one.key === key)?.cells ?? [] : []);
   const filled = templates.map((template) => withEntries(template, carried(template.key).filter((cell) => !isFormula(cell))));
   const sheetNames = document.getSheets().map((sheet) => sheet.getName());
-  const named = document.getNamedRanges();
-  const ranges = named.map((one) => one.getName());
+  const named = document.getNamedRanges().map((one) => ({ one, name: one.getName() }));
+  const ranges = named.map(({ name }) => name);
   const wanted = [...old.keys()];
   const everything = templates.every(({ key }) => wanted.includes(key));
   const outside = everything ? [] : existingSheets(document, templates, new Set(ranges)).filter(({ set }) => set !== given.set);
   const plan = planInsertion(wanted, filled, { sheets: sheetNames, ranges }, outside);
   checkOutside(plan, old, marked);
-  const moved = ownNames(named, old);
-  const kept = [...moved].map(([ofTemplate, one]) => [ofTemplate, one.getName()] as const);
+  const own = ownNames(named, old);
+  const kept = [...own].map(([ofTemplate, { name }]) => [ofTemplate, name] as const);
+  const moved = new Map([...own].map(([ofTemplate, { one }]) => [ofTemplate, one] as const));
   const dates = googleDateHost();
   const later = plan.added.flatMap(({ template }) => {
     const before = old.get(template.key);

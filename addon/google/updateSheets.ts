@@ -78,7 +78,9 @@ function removeMark({ sheet, name, mark, metadata }: MarkedSheet, did: Did): voi
 
 function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'updateSheets'> {
   const { insertion, old, later } = plan;
-  const inSight = document.getActiveSheet().getName();
+  const inSight = document.getActiveSheet();
+  const nameInSight = inSight.getName();
+  did('the sheet in sight', () => document.setActiveSheet(inSight));
   const sheets = makeSheets(document, plan, did);
   makeNames(document, plan, sheets, did);
   writeSheets(insertion, sheets);
@@ -90,13 +92,12 @@ function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'up
     return old.get(template.key)?.name ?? sheetName;
   });
   for (const one of old.values()) removeMark(one, did);
-  const shown = sheets[updated.indexOf(inSight)] ?? document.getSheetByName(inSight);
-  if (shown !== null) document.setActiveSheet(shown);
+  document.setActiveSheet(sheets[updated.indexOf(nameInSight)] ?? inSight);
   return { updated, kept };
 }
 
 export function updateSheets(given: PanelGiven<'updateSheets'>, templates: readonly SheetTemplate[]): PanelAnswer<'updateSheets'> {
   const document = SpreadsheetApp.getActive();
   const plan = planUpdate(document, given, templates);
-  return allOrNothing(document, words, (did) => update(document, plan, did));
+  return allOrNothing(words, (did) => update(document, plan, did));
 }
