@@ -8,7 +8,7 @@ import { readBook } from './checkedBook';
 import { compareFormulas, findMissing, type Comparing } from './compareFormulas';
 import { countCalls, type CallsInSheet } from './countCalls';
 import { findErrors } from './errors';
-import { fewOfMany, type Finding } from './finding';
+import { fewOfMany, type Finding, type FindingKind } from './finding';
 import { linkedSheets } from './linkedSheets';
 import { findUnknowns } from './unknowns';
 import { findVolatile } from './volatile';
@@ -19,6 +19,8 @@ export type { Finding, FindingKind } from './finding';
 export interface CheckReport {
   /** By sheet in the order of the workbook, then by kind, the gravest first, then by row. */
   readonly findings: readonly Finding[];
+  /** Of every kind, those told together with another one counted too. */
+  readonly counts: Readonly<Record<FindingKind, number>>;
   readonly calls: readonly CallsInSheet[];
   readonly callsInAll: number;
   /** Formulas held against those of the templates. */
@@ -37,7 +39,13 @@ function laidOutOnce(): Comparing['laidOut'] {
   };
 }
 
-const gravity: readonly Finding['kind'][] = ['formula', 'volatile', 'error', 'day', 'unknown', 'moved'];
+const gravity = ['formula', 'volatile', 'error', 'day', 'unknown', 'moved'] as const satisfies readonly FindingKind[];
+
+function countsOf(findings: readonly Finding[]): CheckReport['counts'] {
+  const counts = { formula: 0, volatile: 0, error: 0, day: 0, unknown: 0, moved: 0 };
+  for (const { kind } of findings) counts[kind] += 1;
+  return counts;
+}
 
 /** `today` as 2026-11-25, by the clock of the user's machine. */
 export function checkWorkbook(workbook: WorkbookSnapshot, templates: readonly SheetTemplate[], today: string): CheckReport {
@@ -60,5 +68,5 @@ export function checkWorkbook(workbook: WorkbookSnapshot, templates: readonly Sh
   const order = (one: Finding, other: Finding): number =>
     (place.get(one.sheet) ?? 0) - (place.get(other.sheet) ?? 0) || gravity.indexOf(one.kind) - gravity.indexOf(other.kind) || one.row - other.row || one.column - other.column;
   const calls = countCalls(book);
-  return { findings: fewOfMany(findings.sort(order)), calls, callsInAll: calls.reduce((sum, one) => sum + one.calls, 0), compared, said };
+  return { findings: fewOfMany(findings.sort(order)), counts: countsOf(findings), calls, callsInAll: calls.reduce((sum, one) => sum + one.calls, 0), compared, said };
 }
