@@ -1,7 +1,7 @@
 // A hold as SVG, true to scale: the racetrack over the ground, the way in, the wind; north or the inbound course up.
 import { scaleLinear } from 'd3-scale';
 import { holdPath, type HoldBriefing, type HoldPath } from './holdPath';
-import { arrowhead, colours, element, label, polyline, svgDocument, type Point, type Sheet } from './svg';
+import { arrowhead, colours, element, label, polyline, svgDocument, wrapped, type Point, type Sheet } from './svg';
 
 export interface HoldPictureRequest {
   readonly briefing: HoldBriefing;
@@ -119,14 +119,22 @@ export function keyLines({ briefing, entryWords, isRacetrack }: HoldPictureReque
   ];
 }
 
-function key(lines: readonly KeyLine[], top: number): string {
-  return lines
+const wordsFrom = margin + 32;
+/** Bold letters are so much wider. */
+const boldness = 1.1;
+
+/** The lines broken where the picture is too narrow for them. */
+const keyRows = (lines: readonly KeyLine[], width: number): readonly KeyLine[] =>
+  lines.flatMap(({ text, sample, bold = false }) => wrapped(text, (width - wordsFrom - 4) / (bold ? boldness : 1)).map((words, index) => ({ text: words, bold, ...(index === 0 && sample !== undefined && { sample }) })));
+
+function key(rows: readonly KeyLine[], top: number): string {
+  return rows
     .map(({ text, sample, bold = false }, index) => {
       const y = top + index * lineHeight;
       const from = { x: margin, y: y - 4 };
       const to = { x: margin + 24, y: y - 4 };
       const drawn = sample === 'lap' ? polyline([from, to], { stroke: colours.path, 'stroke-width': 2.6 }) : sample === 'entry' ? polyline([from, to], { stroke: colours.entry, 'stroke-width': 1.6, 'stroke-dasharray': '7 4' }) : '';
-      return drawn + label(text, { x: margin + 32, y }, { bold });
+      return drawn + label(text, { x: wordsFrom, y }, { bold });
     })
     .join('');
 }
@@ -138,7 +146,8 @@ export function holdPicture(request: HoldPictureRequest, size: Pick<Sheet, 'widt
   const sheet = { ...size, title: `Hold, ${briefing.turns} turns`, description };
   const upDegrees = up === 'north' ? 0 : briefing.inboundDegrees;
   const path = holdPath(briefing);
-  const keyTop = size.height - lines.length * lineHeight + 6;
+  const rows = keyRows(lines, size.width);
+  const keyTop = size.height - rows.length * lineHeight + 6;
   const area = { left: sideRoom, right: size.width - sideRoom, top: 34, bottom: keyTop - 40 };
   const frame = frameOf([...path.lap, ...path.entry, ...path.arrival], upDegrees, area);
   return svgDocument(sheet, [
@@ -146,6 +155,6 @@ export function holdPicture(request: HoldPictureRequest, size: Pick<Sheet, 'widt
     drawing(path, frame),
     compass(request, upDegrees, sheet),
     scaleBar(frame.pixelsPerMile, sheet, keyTop - 18),
-    key(lines, keyTop),
+    key(rows, keyTop),
   ]);
 }

@@ -5,6 +5,7 @@ import { asClock, asHeading, frameOf } from '../../addon/pictures/holdPicture';
 import { holdPath, type HoldBriefing } from '../../addon/pictures/holdPath';
 import { holdPictureOfCells, type HoldCells } from '../../addon/pictures/sheetPictures';
 import type { Point } from '../../addon/pictures/svg';
+import { widthOfText } from '../../addon/pictures/svg';
 import { call } from '../support/call';
 import { numbersIn, textSizes } from '../support/svgText';
 
@@ -174,6 +175,12 @@ describe('the picture', () => {
   it('says plainly where the wind is too strong for a racetrack', () => {
     expect(holdPictureOfCells(cellsOf([100, 90, 'right', 5000, 110, '1 min', 90, 40]), 'north', size)).toContain('NO: wind too strong for a racetrack');
     expect(holdPictureOfCells(cellsOf([100, 90, 'right', 5000, 110, '1 min', 90, 10]), 'north', size)).not.toContain('NO:');
+  });
+
+  it('breaks the lines of its key where the picture is too narrow for them', () => {
+    const narrow = holdPictureOfCells(cellsOf([100, 90, 'right', 5000, 110, '1 min', 90, 40]), 'north', { width: 268, height: 348 });
+    for (const [, x, text = ''] of narrow.matchAll(/<text x="([\d.]+)" y="[\d.]+" text-anchor="start"[^>]*>([^<]*)</g)) expect(Number(x) + widthOfText(text), text).toBeLessThanOrEqual(268);
+    expect([...narrow.matchAll(/>([^<]*)<\/text>/g)].map(([, text]) => text).join(' ')).toContain('NO: wind too strong for a racetrack');
   });
 
   it('says what is missing where nothing can be drawn', () => {

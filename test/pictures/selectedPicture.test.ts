@@ -2,6 +2,7 @@
 // right cells, wherever rows were inserted; and a sentence where there is none.
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openHeadless } from '../../addon/local/engine/headless';
+import { briefRows } from '../../addon/pictures/selected/flightDrawings';
 import { pictured } from '../../addon/pictures/selected/picturedCall';
 import { selectedPicture } from '../../addon/pictures/selectedPicture';
 import type { CellValue, WorkbookSnapshot } from '../../addon/workbook/snapshot';
@@ -29,6 +30,9 @@ const mine = ownSheet('My sheet', {
   A54: '=DESCENT_PLAN(11000,3000,A45:C46,A47:C47,90)',
   A60: 35, B60: 1500, A61: 35, B61: 1950, A62: 39.5, B62: 2400, A63: 47, B63: 2400, A64: 47, B64: 1500,
   D60: 'two up', E60: 2300, F60: 42, D61: 'four up', E61: 2390, F61: 48, G60: '=BALANCE_CHECK(E60:E61,F60:F61,$A$60:$B$64)',
+  A80: 'empty', B80: 1000, C80: 40, A81: 'front', B81: 200, C81: 42, A82: 'rear', B82: 100, C82: 70, A83: 'bags', B83: 40, C83: 95, A84: 'wing', B84: 30, C84: 1,
+  A86: 'wing', B86: 0, C86: 48, A87: 'wing', B87: 40, C87: 48, A88: 38, B88: 900, A89: 38, B89: 1400, A90: 40, B90: 1700, A91: 50, B91: 1700, A92: 50, B92: 900,
+  E80: '=LOADING_BRIEF(A80:A83,B80:B83,C80:C83,A84:D84,A86:C87,6,2,18,A88:B92,,,4)',
   D70: 'to see', E70: 2300, F70: 42, G70: '=BALANCE_CHECK(E70,F70,FILTER(A60:B64,A60:A64>0))',
 });
 const bare = ownSheet('Bare', { A1: 'nothing here', A2: 1 });
@@ -66,6 +70,11 @@ const showing = (sheetName: string, row: number, column: number, value: CellValu
 
 it('knows the parameters of the functions that it draws', () => {
   for (const [name, parameters] of Object.entries(pictured)) expect([name, ...parameters]).toEqual([name, ...Object.keys(registry.find((one) => one.name === name)?.parameters ?? {})]);
+});
+
+it('knows how many rows a brief has', () => {
+  const [example] = registry.find(({ name }) => name === 'HOLD_BRIEF')?.examples ?? [];
+  expect(example?.gives).toHaveLength(briefRows);
 });
 
 describe('a sheet of the user\'s own', () => {
@@ -113,6 +122,14 @@ describe('a sheet of the user\'s own', () => {
     expect(see('My sheet', 60).words).toBe('Weight against arm. two up is OK. loadings at arm 42, weight 2300. loadings at arm 48, weight 2390. selected: two up, OK, at arm 42, weight 2300.');
     expect(see('My sheet', 61).words).toContain('selected: four up, NO, at arm 48, weight 2390.');
     expect(see('My sheet', 70).none).toContain('BALANCE_CHECK in G70: its envelope is a formula');
+  });
+
+  it('draws a whole loading with its burn, the point of the row ringed', () => {
+    expect(see('My sheet', 81, 5).of).toBe('Loading in the envelope: My sheet, row 81');
+    expect(see('My sheet', 81, 5).words).toMatch(/zero fuel at arm 44\.1791, weight 1340\. take-off at arm 44\.6048, weight 1508\. landing at arm 44\.3429, weight 1400\. selected: take-off, OK, at arm 44\.6048, weight 1508\.$/);
+    expect(see('My sheet', 90, 5).words).toMatch(/selected: burn, OK, /);
+    expect(see('My sheet', 85, 5).words).not.toContain('selected');
+    expect(see('My sheet', 91, 5).none).toContain('rows 80 to 90 (LOADING_BRIEF)');
   });
 
   it('draws the list of an aircraft with its own headings, and never a blank row', () => {

@@ -18,7 +18,7 @@ const rowsWhile = (call: PicturedCall, columns: number, most: number, goesOn: (r
 };
 
 /** HOLD_BRIEF lays out so many rows. */
-const briefRows = 21;
+export const briefRows = 21;
 
 /** The brief tells the direction: a parallel entry ends with a turn the other way, the others with one in it. */
 function turnsOf(brief: readonly (readonly CellValue[])[]): CellValue {

@@ -1,5 +1,5 @@
 // The pictures of RECENCY_DAYS, RECENCY_MONTHS and DUE_STATUS on any sheet.
-import { dayMonthsLater, lastDayOfItsMonth } from '../../../core/calendarMonths';
+import { dayMonthsLater } from '../../../core/calendarMonths';
 import { verdicts, type Verdict } from '../../../core/verdict';
 import { dateFromSerial, serialFromDate } from '../../workbook/serialDates';
 import type { CellValue } from '../../workbook/snapshot';
@@ -20,14 +20,13 @@ export function asOfDay(call: PicturedCall, index = 0): number {
 
 export const titleOf = (item: string): string => `How long it holds: ${item}`;
 
-/** Day of a serial number to day of a serial number, so many calendar months on. */
+/** Serial number of day 0 of the calendar arithmetic. */
 const dayZero = serialFromDate(new Date(0));
 const monthStart = (day: number): number => {
   const date = dateFromSerial(day);
   return serialFromDate(new Date(Date.UTC(date.getUTCFullYear(), date.getUTCMonth(), 1)));
 };
 const monthsLater = (day: number, months: number): number => dayMonthsLater(day - dayZero, months) + dayZero;
-export const monthEnd = (day: number): number => lastDayOfItsMonth(day - dayZero) + dayZero;
 
 /** The days that count for a flight on a day; for months those before its own month. */
 function daysBack(day: number, days: number): LookedBack {
