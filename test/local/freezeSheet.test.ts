@@ -27,7 +27,7 @@ describe.each(sheetTemplates.filter(({ key }) => key !== 'start').map(({ name })
   beforeAll(async () => {
     data = await savedAfter(sheetTemplates);
     result = await frozenOf(data, name);
-  });
+  }, 60_000);
 
   it('shows in every cell what the sheet shows, spilled cells too, by values alone', () => {
     const { frozen, before, after } = result;

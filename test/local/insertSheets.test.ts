@@ -22,7 +22,7 @@ describe('every sheet, into the workbook that has them', () => {
     const { data, inserted, reads } = withSheetsInserted(before, sheetTemplates, everyKey);
     expect([inserted, reads]).toEqual([sheetTemplates.map(({ name }) => second(name)), []]);
     workbook = await openSaved(data);
-  });
+  }, 60_000);
   afterAll(() => workbook.dispose());
 
   it('has the same answers in every cell of both sets', () => {

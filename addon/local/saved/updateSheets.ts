@@ -1,5 +1,5 @@
 // Puts a set of sheets of today's version in the place of an older set in a saved workbook. Pure. The new sheets take over
-// names and places, with the user's entries in them; the older ones stay at the end of the workbook.
+// names and places, with the user's entries in them; the older ones stay beside them.
 import type { IWorkbookData } from '@univerjs/core';
 import type { SheetKey, SheetTemplate } from '../../../sheets-templates/template';
 import type { CarriedSheet } from '../../workbook/carriedInputs';
@@ -53,24 +53,29 @@ function planOf(data: IWorkbookData, aside: IWorkbookData, templates: readonly S
   return { ...plan, added, names: { sheets, ranges } };
 }
 
-/** Each new sheet where its older one was, one that is new to the set after the last of them, the older ones at the end. */
+/** A sheet that the set reads, of another set and of another version, comes first: else a blank one would be added in its place. */
+function checkOutside({ added }: InsertionPlan, old: readonly MarkedSheet[], marked: readonly MarkedSheet[]): void {
+  for (const { template } of added) {
+    const isOwn = old.some(({ mark }) => mark.key === template.key);
+    const outside = isOwn ? undefined : marked.find(({ mark }) => mark.key === template.key && mark.version !== template.version);
+    if (outside !== undefined) throw new Error(`These sheets read "${outside.name}", which is of another version itself. Bring that one up to date first. Nothing was changed.`);
+  }
+}
+
+/** Each new sheet where its older one was, which moves one place to the right; one that is new to the set comes last. */
 function orderOf(order: readonly string[], old: readonly MarkedSheet[], placed: ReadonlyMap<SheetKey, string>): string[] {
-  const keyOf = new Map(old.map(({ sheetId, mark }) => [sheetId, mark.key]));
-  const taken = new Set(keyOf.values());
-  const others = [...placed].flatMap(([key, id]) => (taken.has(key) ? [] : [id]));
-  const last = order.filter((id) => keyOf.has(id)).pop();
   const inPlace = order.flatMap((id) => {
-    const key = keyOf.get(id);
-    const own = key === undefined ? [id] : [placed.get(key) ?? ''];
-    return id === last ? [...own, ...others] : own;
+    const mark = old.find(({ sheetId }) => sheetId === id)?.mark;
+    return mark === undefined ? [id] : [placed.get(mark.key) ?? '', id];
   });
-  return [...inPlace, ...order.filter((id) => keyOf.has(id))];
+  return [...inPlace, ...[...placed.values()].filter((id) => !inPlace.includes(id))];
 }
 
 export function withSheetsUpdated(data: IWorkbookData, templates: readonly SheetTemplate[], set: string, entries: readonly CarriedSheet[]): Updated {
   const old = olderSheets(data, templates, set, entries);
   const { data: aside, names } = setAside(data, old);
   const plan = planOf(data, aside, templates, old);
+  checkOutside(plan, old, markedSheets(aside));
   const placed = filled(placedSheets(aside, plan, set), entries);
   const grown = placed.reduce((kept, { sheetId, mark }) => {
     const before = old.find((one) => one.mark.key === mark.key);
