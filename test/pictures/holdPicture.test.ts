@@ -4,8 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { asClock, asHeading, frameOf } from '../../addon/pictures/holdPicture';
 import { holdPath, type HoldBriefing } from '../../addon/pictures/holdPath';
 import { holdPictureOfCells, type HoldCells } from '../../addon/pictures/sheetPictures';
-import type { Point } from '../../addon/pictures/svg';
-import { widthOfText } from '../../addon/pictures/svg';
+import { widthOfText, type Point } from '../../addon/pictures/svg';
 import { call } from '../support/call';
 import { numbersIn, textSizes } from '../support/svgText';
 

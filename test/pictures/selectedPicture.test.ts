@@ -47,7 +47,7 @@ beforeAll(async () => {
   const engine = await openHeadless(templates);
   workbook = headlessSnapshot(templates, engine, { sheet: 'Start', row: 1, column: 1 });
   engine.dispose();
-});
+}, 60_000);
 
 const size = { width: 276, height: 348 };
 interface Seen {
