@@ -14,6 +14,8 @@ export interface LaidOut {
   readonly asWritten: boolean;
   /** A range of the template (A1, or A1:C9) as it stands now: a list in which rows were inserted has grown. Undefined where it cannot be known. */
   readonly range: (text: string) => string | undefined;
+  /** Likewise for a whole column. */
+  readonly column: (column: number) => number | undefined;
 }
 
 /** Template line to line of today, both counted from 1. */
@@ -130,6 +132,7 @@ export function laidOut(template: SheetTemplate, sheet: SheetSnapshot): LaidOut 
   };
   return {
     asWritten,
+    column: columnNow,
     range: (text) => {
       const { row, column, lastRow, lastColumn } = readArea(text);
       const [first, last] = [cellNow(row, column), cellNow(lastRow, lastColumn)];

@@ -6,18 +6,22 @@ export interface Label extends CellPlace {
   readonly text: string;
 }
 
-export const isEntry = ({ style, formula }: TemplateCell): boolean => style.startsWith('input') && formula === undefined;
-
 /** Left out: units, which people put right for themselves, and links, which are named after sheets. */
 const isLabel = ({ style, goesTo }: TemplateCell): boolean => !style.startsWith('input') && style !== 'unit' && goesTo === undefined;
 
 export const asText = (value: CellValue | undefined): string => (typeof value === 'string' ? value.trim() : '');
 
-export const labelsOf = ({ cells }: SheetTemplate): Label[] =>
+const textsOf = ({ cells }: SheetTemplate, wanted: (cell: TemplateCell) => boolean): Label[] =>
   cells.flatMap((cell) => {
     const { row, column, value, formula } = cell;
-    return formula === undefined && typeof value === 'string' && value.trim() !== '' && isLabel(cell) ? [{ row, column, text: value.trim() }] : [];
+    return formula === undefined && typeof value === 'string' && value.trim() !== '' && wanted(cell) ? [{ row, column, text: value.trim() }] : [];
   });
+
+export const labelsOf = (template: SheetTemplate): Label[] => textsOf(template, isLabel);
+
+/** Every text that is no entry, row by row. */
+export const fixedTexts = (template: SheetTemplate): Label[] =>
+  textsOf(template, ({ style }) => !style.startsWith('input')).sort((one, other) => one.row - other.row || one.column - other.column);
 
 /** The text that says what a cell is: the nearest to its left in its row, else the nearest above it. */
 export const labelOf = (labels: readonly Label[], row: number, column: number): Label | undefined =>

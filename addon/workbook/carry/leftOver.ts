@@ -1,0 +1,89 @@
+// What stands in an older sheet and is neither an entry that found its place, nor text or answer of the sheet's own. A
+// number of the user's that has no place today stops the update; a text is told.
+import { functionNames } from '../../../functions/registry/names.generated';
+import { address } from '../../../sheets-templates/build';
+import type { SheetTemplate } from '../../../sheets-templates/template';
+import { readFormula } from '../formulaReading';
+import { formulaSense } from '../formulaSense';
+import type { CellPlace, CellValue, FormulaCell, SheetSnapshot } from '../snapshot';
+import { textAt, valueAt } from '../templateLabels';
+import { sectionOf } from './sections';
+import type { OldEntries } from './oldEntries';
+import { isEntry } from './templateEntries';
+
+export interface LeftOver {
+  /** Cells with data of the user's. */
+  readonly data: readonly CellPlace[];
+  readonly texts: readonly CellPlace[];
+  readonly formulas: readonly FormulaCell[];
+}
+
+const ours: ReadonlySet<string> = new Set(functionNames);
+const spilling = new Set(['FILTER', 'SORT', 'UNIQUE', 'SEQUENCE', 'ARRAYFORMULA', 'TRANSPOSE', 'IMPORTRANGE', 'QUERY', 'MAP', 'BYROW', 'BYCOL', 'MAKEARRAY']);
+const keyOf = ({ row, column }: CellPlace): string => `${row} ${column}`;
+
+/** Every text that the sheet itself may show: its own, and those of the chart's data that a host may lay beside it. */
+function ownTexts({ cells, charts }: SheetTemplate): Set<string> {
+  const written = cells.filter((cell) => !isEntry(cell)).flatMap(({ value }) => (typeof value === 'string' ? [value.trim()] : []));
+  return new Set([...written, ...charts.flatMap(({ title, xTitle, series }) => [`Data of the chart "${title}"`, xTitle, ...series.map((one) => one.title)])]);
+}
+
+/** Columns that the answer of a call fills, by the name of its function: cells with a look and no content beside the call. */
+function spillWidths({ cells }: SheetTemplate): Map<string, number> {
+  const empty = new Set(cells.filter((cell) => cell.value === undefined && cell.formula === undefined && !isEntry(cell)).map(keyOf));
+  const widths = new Map<string, number>();
+  for (const { row, column, formula } of cells) {
+    const name = formula === undefined ? undefined : readFormula(formula).calls[0]?.name;
+    if (name === undefined) continue;
+    let width = 1;
+    while (empty.has(keyOf({ row, column: column + width }))) width += 1;
+    widths.set(name, Math.max(widths.get(name) ?? 1, width));
+  }
+  return widths;
+}
+
+/** The cells into which the answer of a formula spills: as wide as the template has it, as high as what it reads, or as it is filled. */
+function spilledFrom(sheet: SheetSnapshot, cell: FormulaCell, widths: ReadonlyMap<string, number>, isFree: (place: CellPlace) => boolean, endsAt: (place: CellPlace) => boolean): CellPlace[] {
+  const { calls, references } = readFormula(cell.text);
+  if (!calls.some(({ name }) => ours.has(name) || spilling.has(name))) return [];
+  const free = (row: number, column: number): boolean => isFree({ row, column }) && valueAt(sheet, row, column) !== '';
+  let width = widths.get(calls[0]?.name ?? '') ?? 0;
+  if (width === 0) for (width = 1; free(cell.row, cell.column + width); ) width += 1;
+  const columns = Array.from({ length: width }, (_, index) => cell.column + index);
+  const read = Math.max(1, ...references.map(({ area }) => (area === undefined || area.lastRow === Infinity ? 1 : area.lastRow - area.row + 1)));
+  const places: CellPlace[] = [];
+  for (let row = cell.row; row <= sheet.values.length; row += 1) {
+    if (row > cell.row && columns.some((column) => endsAt({ row, column }))) break;
+    if (row >= cell.row + read && !columns.some((column) => free(row, column))) break;
+    places.push(...columns.map((column) => ({ row, column })));
+  }
+  return places;
+}
+
+const shapeOf = (formula: string): string => formulaSense(formula, { word: () => '@', reference: () => '@' });
+/** A link of ours, and a point of a chart's data. */
+const isHosts = (formula: string): boolean => /^=HYPERLINK\("#/i.test(formula) || /,NA\(\)\)$/i.test(shapeOf(formula));
+
+const isData = (value: CellValue): boolean => typeof value !== 'string' || /^[-+]?[\d.,\s]*\d[\d.,\s%]*$/.test(value.trim());
+
+export function leftOver(sheet: SheetSnapshot, template: SheetTemplate, { pairs, headings, isLabel }: OldEntries): LeftOver {
+  const claimed = new Set(pairs.map(({ from }) => keyOf(from)));
+  const entryColumns = new Set(pairs.map(({ from }) => `${sectionOf(headings, from)} ${from.column}`));
+  const own = ownTexts(template);
+  const formulas = new Set(sheet.formulas.map(keyOf));
+  const isFree = (place: CellPlace): boolean => !claimed.has(keyOf(place)) && !formulas.has(keyOf(place)) && !own.has(textAt(sheet, place.row, place.column) || ' ');
+  /** An entry, another answer or another text of the sheet begins. */
+  const endsAt = (place: CellPlace): boolean => claimed.has(keyOf(place)) || formulas.has(keyOf(place)) || isLabel(place);
+  const widths = spillWidths(template);
+  const spilled = new Set(sheet.formulas.filter((cell) => !claimed.has(keyOf(cell))).flatMap((cell) => spilledFrom(sheet, cell, widths, isFree, endsAt).map(keyOf)));
+  const rest = sheet.values.flatMap((line, row) => line.flatMap((value, column) => (value === '' ? [] : [{ row: row + 1, column: column + 1 }]))).filter((place) => isFree(place) && !spilled.has(keyOf(place)));
+  const standsForData = (place: CellPlace): boolean => isData(valueAt(sheet, place.row, place.column)) || entryColumns.has(`${sectionOf(headings, place)} ${place.column}`);
+  const shapes = new Set(template.cells.flatMap(({ formula }) => (formula === undefined ? [] : [shapeOf(formula)])));
+  return {
+    data: rest.filter(standsForData),
+    texts: rest.filter((place) => !standsForData(place)),
+    formulas: sheet.formulas.filter((cell) => !claimed.has(keyOf(cell)) && !isHosts(cell.text) && !shapes.has(shapeOf(cell.text))),
+  };
+}
+
+export const cellText = (sheet: SheetSnapshot, { row, column }: CellPlace): string => `${address(row, column)} ${JSON.stringify(valueAt(sheet, row, column))}`;
