@@ -30,7 +30,6 @@ export function freezeSheet(): PanelAnswer<'freezeSheet'> {
   const place = names.indexOf(name);
   const formulas = contents[place]?.formulas.length ?? 0;
   return allOrNothing(words, (did) => {
-    did('the sheet in sight', () => document.setActiveSheet(original));
     const copy = original.copyTo(document);
     did('the copy', () => document.deleteSheet(copy));
     const given = freeSheetName(name, ' (values)', names);
@@ -38,6 +37,7 @@ export function freezeSheet(): PanelAnswer<'freezeSheet'> {
     pasteValues(original, copy);
     removeMark(copy);
     document.setActiveSheet(copy);
+    did('the sheet in sight', () => document.setActiveSheet(original));
     document.moveActiveSheet(place + 2);
     // Also throws where a value was pasted that is no answer yet.
     if (cellContents(copy, dates).formulas.length > 0) throw new Error('some formulas of the copy are still formulas');

@@ -69,7 +69,8 @@ export function planUpdate(document: Document, given: PanelGiven<'updateSheets'>
   const old = sheetsOfSet(marked, given, templates);
   /** Nothing for a sheet that was not there: it comes blank, for no number of the invented ones may stand among the user's. */
   const carried = (key: SheetKey) => (old.has(key) ? given.entries.find((one) => one.key === key)?.cells ?? [] : []);
-  const filled = templates.map((template) => withEntries(template, carried(template.key).filter((cell) => !isFormula(cell))));
+  // Formulas come later, into cells that are there and blank until then.
+  const filled = templates.map((template) => withEntries(template, carried(template.key).map((cell) => (isFormula(cell) ? { ...cell, content: '' } : cell))));
   const sheetNames = document.getSheets().map((sheet) => sheet.getName());
   const named = document.getNamedRanges().map((one) => ({ one, name: one.getName() }));
   const ranges = named.map(({ name }) => name);

@@ -1,6 +1,7 @@
 // The host's few functions in the bundle: the menu in every authorisation mode, the sheets, the panel's door.
 import { beforeAll, describe, expect, it } from 'vitest';
 import { hostFunctions } from '../../addon/build/hostFunctions';
+import type { WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
 import { FakeRange } from '../google/double/range';
 import type { AuthMode } from '../google/double/recorder';
@@ -117,5 +118,82 @@ describe('the panel\'s door', () => {
     expect(await ask('putFormula', { formula: '=ISA_TEMPERATURE(0)' })).toEqual({ refusal: 'Cell C2 is not empty, and nothing is overwritten. Select an empty cell.' });
     double.app.selected = new FakeRange(sheet, { row: 9, column: 1, lastRow: 9, lastColumn: 1 });
     expect(await ask('putFormula', { formula: 'plain' })).toEqual({ refusal: 'A formula starts with an equals sign.' });
+  });
+});
+
+describe('the workbook through the panel\'s door', () => {
+  /** Every sheet inserted, the Trip sheet in sight, and what was typed into its entry cells of whole numbers. */
+  function filled(): Script {
+    const made = script();
+    made.bare.call('insertEverySheet');
+    const { double } = made;
+    const start = double.sheet('Start');
+    start.cell(6, 1).value = 46150;
+    for (const { row, column } of numberEntries) double.sheet('Trip sheet').cell(row, column).value = 17;
+    double.document.setActiveSheet(double.sheet('Trip sheet'));
+    return made;
+  }
+
+  const trip = sheetTemplates.find(({ key }) => key === 'trip');
+  const numberEntries = trip?.cells.filter(({ style, value, format }) => style === 'input' && typeof value === 'number' && format === 'whole') ?? [];
+  const answerOf = (reply: unknown): unknown => (reply as { readonly answer?: unknown }).answer;
+
+  it('is read as plain data, its days as numbers, by Dates of another realm than the script\'s', async () => {
+    const { ask, double } = filled();
+    double.sheet('Trip sheet').getRange('B3').activate();
+    const snapshot = answerOf(await ask('readWorkbook', { sheets: 'all' })) as WorkbookSnapshot;
+    expect(snapshot.sheets.map(({ name }) => name)).toEqual(double.document.sheets.map(({ name }) => name));
+    expect(snapshot.sheets.map(({ mark }) => mark?.key)).toEqual([undefined, ...sheetTemplates.map(({ key }) => key)]);
+    expect(snapshot.sheets[1]?.values[5]?.[0]).toBe(46150);
+    expect(snapshot.names.find(({ name }) => name === 'as_of')).toEqual({ name: 'as_of', sheet: 'Start', range: 'A6' });
+    expect(snapshot.selected).toEqual({ sheet: 'Trip sheet', row: 3, column: 2 });
+    const shown = answerOf(await ask('readWorkbook', { sheets: 'shown' })) as WorkbookSnapshot;
+    expect(shown.sheets.map(({ name }) => name)).toEqual(['Start', 'Trip sheet']);
+  });
+
+  it('is refused while a formula is being worked out', async () => {
+    const { ask, double } = filled();
+    double.sheet('Trip sheet').cell(3, 3).value = 'Loading...';
+    const refusal = 'Some formulas are still being worked out. Wait until no cell shows Loading, then ask again.';
+    expect(await ask('readWorkbook', { sheets: 'shown' })).toEqual({ refusal });
+    expect(await ask('freezeSheet', {})).toEqual({ refusal });
+  });
+
+  it('shows a cell, or says that it is gone', async () => {
+    const { ask } = filled();
+    expect(await ask('goTo', { sheet: 'Data ledger', row: 12, column: 3 })).toEqual({ answer: { cell: 'C12' } });
+    expect(await ask('goTo', { sheet: 'Elsewhere', row: 12, column: 3 })).toEqual({ refusal: 'There is no sheet "Elsewhere" in this document any more.' });
+  });
+
+  it('is frozen sheet by sheet', async () => {
+    const { ask, double } = filled();
+    const formulas = [...double.sheet('Trip sheet').cells.values()].filter(({ formula }) => formula !== '').length;
+    expect(await ask('freezeSheet', {})).toEqual({ answer: { sheet: 'Trip sheet (values)', formulas } });
+    expect([...double.sheet('Trip sheet (values)').cells.values()].filter(({ formula }) => formula !== '')).toEqual([]);
+    expect([...double.sheet('Trip sheet').cells.values()].filter(({ formula }) => formula !== '')).toHaveLength(formulas);
+  });
+
+  it('is brought up to date with the entries that it is given', async () => {
+    const { ask, double } = filled();
+    const { sheets } = answerOf(await ask('readWorkbook', { sheets: 'all' })) as WorkbookSnapshot;
+    const entries = sheets.flatMap(({ mark, values }) =>
+      mark === undefined ? [] : [{ key: mark.key, cells: mark.key === 'trip' ? numberEntries.map(({ row, column }) => ({ row, column, content: values[row - 1]?.[column - 1] ?? '' })) : [] }],
+    );
+    const names = sheetTemplates.map(({ name }) => name);
+    expect(await ask('updateSheets', { set: sheets[1]?.mark?.set, entries })).toEqual({ answer: { updated: names, kept: names.map((name) => `${name} (before)`) } });
+    expect(numberEntries.length).toBeGreaterThan(0);
+    for (const { row, column } of numberEntries) expect(double.sheet('Trip sheet').cell(row, column).value).toBe(17);
+    // No invented number is left among the user's.
+    expect(double.sheet('Start').cell(6, 1).value).toBe('');
+    expect(await ask('updateSheets', { set: 'none', entries })).toEqual({ refusal: expect.stringContaining('not in this document any more') as string });
+  });
+
+  it.each(['NONE', 'CUSTOM_FUNCTION'] as const)('is closed in AuthMode.%s, with a sentence and nothing changed', async (mode) => {
+    const { ask, double } = filled();
+    double.recorder.mode = mode;
+    for (const [question, given] of [['readWorkbook', { sheets: 'all' }], ['goTo', { sheet: 'Start', row: 1, column: 1 }], ['freezeSheet', {}], ['updateSheets', { set: 'none', entries: [] }]] as const) {
+      expect(await ask(question, given)).toEqual({ refusal: expect.stringContaining('You do not have permission to call ') as string });
+    }
+    expect(double.document.sheets).toHaveLength(1 + sheetTemplates.length);
   });
 });
