@@ -97,3 +97,56 @@ describe('google.script.run of the double', () => {
     expect(await runOnServer({ twice: (value: number) => 2 * value }, 'twice', [21])).toBe(42);
   });
 });
+
+describe('sheets of the double', () => {
+  it('take no name that is taken, empty or too long, and formulas follow a name, texts do not', () => {
+    const { double, sheet } = fresh();
+    const other = double.document.insertSheet("Other's", 1);
+    sheet.getRange('A1').setFormula?.(`='Other''s'!A1&"'Other''s'!A1"`);
+    for (const name of ['sheet1', '', 'x'.repeat(101)]) expect(() => other.setName(name)).toThrow();
+    other.setName('Renamed');
+    expect(double.sheet('Sheet1').cell(1, 1).formula).toBe(`='Renamed'!A1&"'Other''s'!A1"`);
+    expect(() => other.setName('RENAMED')).not.toThrow();
+  });
+
+  it('are copied with their mark and with names of their own, which go with them', () => {
+    const { double } = fresh();
+    const original = double.sheet('Sheet1');
+    original.addDeveloperMetadata('key', 'value', {});
+    double.document.setNamedRange('day', original.getRange('A1'));
+    const copy = original.copyTo(double.document);
+    expect([copy.name, copy.metadata.length, double.document.names.map(({ name }) => name)]).toEqual(['Copy of Sheet1', 1, ['day', "'Copy of Sheet1'!day"]]);
+    copy.cell(1, 1).value = 'changed';
+    expect(original.cell(1, 1).value).toBe('');
+    double.document.deleteSheet(copy);
+    expect(double.document.names.map(({ name }) => name)).toEqual(['day']);
+  });
+
+  it('let nobody point a name of the user\'s own elsewhere', () => {
+    const { double } = fresh();
+    double.document.setNamedRange('mine', double.sheet('Sheet1').getRange('A1'));
+    const [named] = double.document.names;
+    expect(() => named?.setRange(double.sheet('Sheet1').getRange('B1'))).toThrow('the name mine is the user\'s own');
+    expect(() => double.document.setNamedRange('Mine', double.sheet('Sheet1').getRange('B1'))).toThrow('is taken');
+  });
+
+  it('give dates, times and durations as Dates by the clocks of the document', () => {
+    const double = new Double('Asia/Kathmandu');
+    const sheet = double.sheet('Sheet1');
+    Object.assign(sheet.cell(1, 1), { value: 46044, numberFormat: 'yyyy-mm-dd' });
+    Object.assign(sheet.cell(1, 2), { value: 0.25, numberFormat: '[h]:mm' });
+    Object.assign(sheet.cell(1, 3), { value: 0.25, numberFormat: '0.0" h"' });
+    // Kathmandu is 5 h 45 min ahead of UTC, and was 5 h 41 min 16 s ahead in 1899.
+    expect(sheet.getRange('A1:C1').getValues()).toEqual([[new Date(Date.UTC(2026, 0, 21, 18, 15)), new Date(Date.UTC(1899, 11, 30, 0, 18, 44)), 0.25]]);
+  });
+
+  it('paste values only as values, into the same size', () => {
+    const { double, sheet } = fresh();
+    sheet.getRange('A1').setFormula?.('=SUM(B1;C1)');
+    double.sheet('Sheet1').cell(1, 1).value = 5;
+    const [from, onto] = [double.sheet('Sheet1').getRange('A1'), double.sheet('Sheet1').getRange('A2')];
+    from.copyTo(onto, double.app.CopyPasteType.PASTE_VALUES, false);
+    expect(double.sheet('Sheet1').cell(2, 1)).toMatchObject({ value: 5, formula: '' });
+    expect(() => from.copyTo(double.sheet('Sheet1').getRange('A3:A4'), double.app.CopyPasteType.PASTE_VALUES, false)).toThrow('number of rows');
+  });
+});
