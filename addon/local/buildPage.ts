@@ -3,7 +3,9 @@ import { build } from 'esbuild';
 import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { sheetTemplates } from '../../sheets-templates';
 import { panelPage } from '../build/panelPage';
+import { packedElement, packTemplates } from '../workbook/packedTemplates';
 
 const sourceFolders = ['core', 'functions', 'sheets-templates', 'addon/local', 'addon/calendar', 'addon/panel', 'addon/pictures', 'addon/workbook', 'addon/build'];
 
@@ -31,7 +33,7 @@ async function bundle(root: string, folder: string): Promise<void> {
     logLevel: 'warning',
   });
   copyFileSync(join(page, 'index.html'), join(folder, 'index.html'));
-  writeFileSync(join(folder, 'panel.html'), await panelPage(root, 'addon/local/page/panelFrame/main.ts'));
+  writeFileSync(join(folder, 'panel.html'), await panelPage(root, 'addon/local/page/panelFrame/main.ts', packedElement(packTemplates(sheetTemplates))));
 }
 
 /** The folder of the built page, and whether it had to be built. */

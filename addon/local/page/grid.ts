@@ -1,5 +1,5 @@
 // Starts the spreadsheet grid in the page: the engine's open presets, our functions registered, the workbook loaded.
-import { LocaleType, LogLevel, mergeLocales, Univer, type IWorkbookData, type Plugin, type PluginCtor } from '@univerjs/core';
+import { LocaleType, LogLevel, mergeLocales, Univer, type Injector, type IWorkbookData, type Plugin, type PluginCtor } from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import * as engine from '@univerjs/engine-formula';
 import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
@@ -40,7 +40,13 @@ function registerPresets(univer: Univer, presets: readonly Preset[]): void {
   for (const [plugin, options] of plugins.values()) univer.registerPlugin(plugin, options as never);
 }
 
-export function startGrid(container: string, book: SentenceBook): FUniver {
+export interface Grid {
+  readonly api: FUniver;
+  /** Hands out the grid's own services. */
+  readonly injector: Injector;
+}
+
+export function startGrid(container: string, book: SentenceBook): Grid {
   mendEngine(engine);
   const univer = new Univer({
     locale: LocaleType.EN_US,
@@ -59,7 +65,7 @@ export function startGrid(container: string, book: SentenceBook): FUniver {
     UniverSheetsHyperLinkPreset() as Preset,
     UniverSheetsNotePreset() as Preset,
   ]);
-  return FUniver.newAPI(univer);
+  return { api: FUniver.newAPI(univer), injector: univer.__getInjector() };
 }
 
 export type Workbook = ReturnType<FUniver['createWorkbook']>;

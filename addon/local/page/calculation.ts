@@ -1,0 +1,37 @@
+// Whether the grid is still working something out. After a change it first waits a tenth of a second for further ones, so that
+// quiet alone does not mean that it is done.
+import type { FUniver } from '@univerjs/core/facade';
+import { isUsersChange } from './usersChange';
+
+/** Longer than the grid waits before it begins. */
+const quietMilliseconds = 150;
+const pauseMilliseconds = 20;
+const mostMilliseconds = 30_000;
+
+/** Resolves when every formula has its answer; rejects with a sentence where that takes too long. */
+export type Settled = () => Promise<void>;
+
+const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, pauseMilliseconds));
+
+/** To be called before the workbook is loaded. */
+export function watchCalculation(api: FUniver): Settled {
+  const formula = api.getFormula();
+  let running = false;
+  let lastChange = performance.now();
+  formula.calculationStart(() => {
+    running = true;
+  });
+  formula.calculationEnd(() => {
+    running = false;
+  });
+  api.addEvent(api.Event.CommandExecuted, ({ id, type, options }) => {
+    if (isUsersChange(id, type, options)) lastChange = performance.now();
+  });
+  return async () => {
+    const asked = performance.now();
+    while (running || performance.now() - lastChange < quietMilliseconds) {
+      if (performance.now() - asked > mostMilliseconds) throw new Error('The formulas are still being worked out. Wait a little, then ask again.');
+      await pause();
+    }
+  };
+}

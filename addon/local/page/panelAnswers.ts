@@ -1,0 +1,73 @@
+// What the page answers to the panel's questions. A refusal is an Error whose message is a sentence for the user.
+import { sheetTemplates } from '../../../sheets-templates';
+import type { PanelAnswer, PanelGiven, PanelQuestion } from '../../panel/host';
+import { withSheetFrozen } from '../saved/freezeSheet';
+import { withSheetsInserted } from '../saved/insertSheets';
+import { withSheetsUpdated } from '../saved/updateSheets';
+import { contentAt } from './cells';
+import type { LiveWorkbook } from './liveWorkbook';
+import { changeAndReload } from './reloading';
+import type { Keeper } from './saving';
+
+export type PanelAnswers = { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>) => Promise<PanelAnswer<Question>> };
+
+/** Cells kept in sight before the one that is gone to. */
+const [rowsAbove, columnsBefore] = [4, 3];
+
+async function readWorkbook({ settled, snapshot }: LiveWorkbook, { sheets }: PanelGiven<'readWorkbook'>): Promise<PanelAnswer<'readWorkbook'>> {
+  await settled();
+  return snapshot(sheets);
+}
+
+async function goTo({ workbook, focus }: LiveWorkbook, { sheet: name, row, column }: PanelGiven<'goTo'>): Promise<PanelAnswer<'goTo'>> {
+  await workbook.endEditingAsync(true);
+  const sheet = workbook.getSheetByName(name);
+  if (sheet === null) throw new Error(`There is no sheet "${name}" in this workbook any more.`);
+  if (sheet.isSheetHidden()) throw new Error(`The sheet "${name}" is hidden. Show it first: right-click a sheet's tab, then "Unhide Sheet".`);
+  if (row > sheet.getMaxRows() || column > sheet.getMaxColumns()) throw new Error(`The sheet "${name}" no longer reaches as far as row ${row}, column ${column}.`);
+  workbook.setActiveSheet(sheet);
+  const cell = sheet.getRange(row - 1, column - 1);
+  cell.activate();
+  sheet.scrollToCell(Math.max(0, row - rowsAbove), Math.max(0, column - columnsBefore));
+  focus();
+  return { cell: cell.getA1Notation() };
+}
+
+async function putFormula({ workbook }: LiveWorkbook, { formula }: PanelGiven<'putFormula'>): Promise<PanelAnswer<'putFormula'>> {
+  if (!formula.startsWith('=')) throw new Error('A formula starts with an equals sign.');
+  await workbook.endEditingAsync(true);
+  const cell = workbook.getActiveCell();
+  if (cell === null) throw new Error('Select a cell in the sheet first.');
+  const place = cell.getA1Notation();
+  const { v, f } = contentAt(workbook.getActiveSheet(), cell.getRow(), cell.getColumn());
+  if (f || (v !== undefined && v !== null && v !== '')) throw new Error(`Cell ${place} is not empty, and nothing is overwritten. Select an empty cell.`);
+  cell.setValue({ f: formula });
+  return { cell: place };
+}
+
+const listed = (names: readonly string[]): string => names.map((name) => `"${name}"`).join(', ');
+
+export function panelAnswers(live: LiveWorkbook, keeper: Keeper): PanelAnswers {
+  return {
+    readWorkbook: (given) => readWorkbook(live, given),
+    goTo: (given) => goTo(live, given),
+    putFormula: (given) => putFormula(live, given),
+    insertSheets: ({ keys }) =>
+      changeAndReload(live, keeper, (saved) => {
+        const { data, inserted, reads } = withSheetsInserted(saved, sheetTemplates, keys);
+        const read = reads.length === 0 ? '' : ` They read what was there already: ${listed(reads)}.`;
+        return { data, said: `Inserted: ${listed(inserted)}.${read}`, sheet: inserted[0] };
+      }),
+    updateSheets: ({ set, entries }) =>
+      changeAndReload(live, keeper, (saved) => {
+        const { data, updated, kept } = withSheetsUpdated(saved, sheetTemplates, set, entries);
+        return { data, said: `Brought up to date: ${listed(updated)}. The older sheets stay beside them as ${listed(kept)}; delete those when you need them no longer.`, sheet: live.workbook.getActiveSheet().getSheetName() };
+      }),
+    freezeSheet: () =>
+      changeAndReload(live, keeper, (saved) => {
+        const { sheetId, snapshot } = live.shown();
+        const { data, sheet, formulas } = withSheetFrozen(saved, sheetId, snapshot);
+        return { data, said: `The copy is the sheet "${sheet}": ${formulas === 1 ? '1 formula is a value' : `${formulas} formulas are values`} there, and drawings are left out.`, sheet };
+      }),
+  };
+}
