@@ -2,11 +2,12 @@
 // names, and times in cells of no date format, which would else be shown as the numbers behind them.
 import type { DateHost } from '../../functions/registry/dateHost';
 import { formats, type FormatName } from '../../sheets-templates/look';
-import type { SheetTemplate } from '../../sheets-templates/template';
 import { areasOf, areaText } from '../workbook/areas';
 import type { CarriedCell } from '../workbook/carriedInputs';
 import type { CellPlace } from '../workbook/snapshot';
 import { isDate, serialOf } from './cellContents';
+import type { MarkedSheet } from './documentState';
+import type { FilledTemplate } from './fillTemplate';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -23,8 +24,6 @@ interface OldNumber {
 }
 
 const dateFormats: ReadonlySet<FormatName | undefined> = new Set<FormatName>(['date', 'dateTime', 'month']);
-
-export const isFormula = ({ content }: CarriedCell): boolean => typeof content === 'string' && content.startsWith('=');
 
 const placeText = ({ row, column }: CellPlace): string => areaText({ row, column, lastRow: row, lastColumn: column });
 
@@ -61,22 +60,22 @@ function formatOf(cell: CarriedCell, numbers: ReadonlyMap<number, readonly OldNu
   throw new Error(`On "${name}" the same value is a time in ${time.place} and a plain number in ${plain.place}, and it cannot be told which is which. Change one of them, then ask again.`);
 }
 
-/** `name` is what the sheet is called, `sheet` the one that held the entries so far. */
-export function laterEntries(cells: readonly CarriedCell[], template: SheetTemplate, { sheet, name }: { readonly sheet: Sheet; readonly name: string }, dates: DateHost): LaterEntries {
+/** `sheet` is the one that held the entries so far, under its name. */
+export function laterEntries({ template, entries, formulas }: FilledTemplate, { sheet, name }: Pick<MarkedSheet, 'sheet' | 'name'>, dates: DateHost): LaterEntries {
   const numbers = numbersOf(sheet, dates);
   const ofTemplate = new Map(template.cells.map((cell) => [placeText(cell), cell]));
   const formatNow = (cell: CarriedCell): string | undefined => {
     const { format, style } = ofTemplate.get(placeText(cell)) ?? {};
     // A formula in a cell of the text format would be shown, not computed.
-    if (isFormula(cell)) return format === 'text' || (format === undefined && style === 'inputText') ? formats.general : undefined;
+    if (formulas.includes(cell)) return format === 'text' || (format === undefined && style === 'inputText') ? formats.general : undefined;
     return dateFormats.has(format) ? undefined : formatOf(cell, numbers, name);
   };
   const numberFormats = new Map<string, CellPlace[]>();
-  for (const cell of cells) {
+  for (const cell of entries) {
     const format = formatNow(cell);
     if (format !== undefined) numberFormats.set(format, [...(numberFormats.get(format) ?? []), cell]);
   }
-  return { formulas: cells.filter(isFormula), numberFormats };
+  return { formulas, numberFormats };
 }
 
 /** One call for each format, one for each rectangle of formulas. */

@@ -2,11 +2,12 @@
 // which names of ranges move to it, and what comes later. Throws a sentence where it cannot be done.
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import type { PanelGiven } from '../panel/host';
+import type { NewNames } from '../workbook/formulaText';
 import { planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
-import { withEntries } from '../workbook/withEntries';
 import { googleDateHost } from './dateHost';
 import { existingSheets, markedSheets, rangeOfName, type MarkedSheet } from './documentState';
-import { isFormula, laterEntries, type LaterEntries } from './laterEntries';
+import { fillTemplate, type FilledTemplate } from './fillTemplate';
+import { laterEntries, type LaterEntries } from './laterEntries';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type NamedRange = GoogleAppsScript.Spreadsheet.NamedRange;
@@ -56,6 +57,15 @@ function ownNames(named: readonly Named[], old: ReadonlyMap<SheetKey, MarkedShee
   );
 }
 
+/** What the sheets and the ranges of the templates are called in the older set. */
+function oldNames(old: ReadonlyMap<SheetKey, MarkedSheet>, templates: readonly SheetTemplate[]): NewNames {
+  const sheets = templates.flatMap(({ key, name }): [string, string][] => {
+    const sheet = old.get(key);
+    return sheet === undefined ? [] : [[name, sheet.name]];
+  });
+  return { sheets: new Map(sheets), ranges: new Map([...old.values()].flatMap(({ mark }) => Object.entries(mark.names))) };
+}
+
 /** A sheet that the set reads, of another set and of another version, comes first: else a blank one would be added in its place. */
 function checkOutside({ added }: InsertionPlan, old: ReadonlyMap<SheetKey, MarkedSheet>, marked: readonly MarkedSheet[]): void {
   for (const { template } of added) {
@@ -64,28 +74,36 @@ function checkOutside({ added }: InsertionPlan, old: ReadonlyMap<SheetKey, Marke
   }
 }
 
+/** Today's templates with the entries; a sheet that was not there comes blank, for no invented number may stand among the user's. */
+function filledTemplates({ entries }: PanelGiven<'updateSheets'>, old: ReadonlyMap<SheetKey, MarkedSheet>, templates: readonly SheetTemplate[]): Map<SheetKey, FilledTemplate> {
+  const names = oldNames(old, templates);
+  return new Map(templates.map((template) => [template.key, fillTemplate(template, old.has(template.key) ? entries.find(({ key }) => key === template.key)?.cells ?? [] : [], names)]));
+}
+
+function laterOf(old: ReadonlyMap<SheetKey, MarkedSheet>, filled: ReadonlyMap<SheetKey, FilledTemplate>): Map<SheetKey, LaterEntries> {
+  const dates = googleDateHost();
+  return new Map(
+    [...old].flatMap(([key, before]) => {
+      const one = filled.get(key);
+      return one === undefined ? [] : [[key, laterEntries(one, before, dates)] as const];
+    }),
+  );
+}
+
 export function planUpdate(document: Document, given: PanelGiven<'updateSheets'>, templates: readonly SheetTemplate[]): UpdatePlan {
   const marked = markedSheets(document);
   const old = sheetsOfSet(marked, given, templates);
-  /** Nothing for a sheet that was not there: it comes blank, for no number of the invented ones may stand among the user's. */
-  const carried = (key: SheetKey) => (old.has(key) ? given.entries.find((one) => one.key === key)?.cells ?? [] : []);
-  // Formulas come later, into cells that are there and blank until then.
-  const filled = templates.map((template) => withEntries(template, carried(template.key).map((cell) => (isFormula(cell) ? { ...cell, content: '' } : cell))));
+  const filled = filledTemplates(given, old, templates);
   const sheetNames = document.getSheets().map((sheet) => sheet.getName());
   const named = document.getNamedRanges().map((one) => ({ one, name: one.getName() }));
   const ranges = named.map(({ name }) => name);
   const wanted = [...old.keys()];
   const everything = templates.every(({ key }) => wanted.includes(key));
   const outside = everything ? [] : existingSheets(document, templates, new Set(ranges)).filter(({ set }) => set !== given.set);
-  const plan = planInsertion(wanted, filled, { sheets: sheetNames, ranges }, outside);
+  const plan = planInsertion(wanted, [...filled.values()].map(({ template }) => template), { sheets: sheetNames, ranges }, outside);
   checkOutside(plan, old, marked);
   const own = ownNames(named, old);
   const kept = [...own].map(([ofTemplate, { name }]) => [ofTemplate, name] as const);
   const moved = new Map([...own].map(([ofTemplate, { one }]) => [ofTemplate, one] as const));
-  const dates = googleDateHost();
-  const later = plan.added.flatMap(({ template }) => {
-    const before = old.get(template.key);
-    return before === undefined ? [] : [[template.key, laterEntries(carried(template.key), template, before, dates)] as const];
-  });
-  return { insertion: { ...plan, names: { ...plan.names, ranges: new Map([...plan.names.ranges, ...kept]) } }, old, moved, later: new Map(later), sheetNames };
+  return { insertion: { ...plan, names: { ...plan.names, ranges: new Map([...plan.names.ranges, ...kept]) } }, old, moved, later: laterOf(old, filled), sheetNames };
 }

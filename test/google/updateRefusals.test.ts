@@ -68,6 +68,17 @@ describe('a formula of the user\'s own', () => {
   });
 });
 
+describe('a formula of the template in an entry cell', () => {
+  it('reads the new name, where the user has a name like it', () => {
+    const double = typed();
+    double.document.setNamedRange('yard_keeper', double.sheet('Sheet1').getRange('A1'));
+    const templates = laterTemplates.map((one) => (one.key === 'trip' ? { ...one, cells: [...one.cells, { row: 8, column: 1, formula: '=IF(yard_keeper="","nobody",yard_keeper)', style: 'inputText' as const }] } : one));
+    const content = '=IF(yard_keeper="";"nobody";yard_keeper)';
+    update(double, carriedEntries().map((sheet) => (sheet.key === 'trip' ? { ...sheet, cells: [...sheet.cells, { row: 8, column: 1, content }] } : sheet)), 'Yard', templates);
+    expect(double.sheet('Dock side').cell(8, 1).formula).toBe('=IF(yard_keeper_2="";"nobody";yard_keeper_2)');
+  });
+});
+
 describe('what is refused', () => {
   it.each<readonly [string, (double: Double) => void, string]>([
     ['a set that is not there', () => void updateSheets({ set: 'none', entries: carriedEntries() }, laterTemplates), 'The sheets to be brought up to date are not in this document any more. Close the panel, open it again and try once more.'],
