@@ -5,23 +5,12 @@ import { insertSheets } from '../../addon/google/insertSheets';
 import { sheetGrid } from '../../addon/google/sheetGrid';
 import { stackOf } from '../../addon/google/stack';
 import { sheetTemplates } from '../../sheets-templates';
-import type { SheetKey } from '../../sheets-templates/template';
 import { styles, verdictTints } from '../../sheets-templates/look';
 import type { FakeRange } from './double/range';
 import type { Double } from './double/services';
 import type { FakeSheet } from './double/sheet';
-import { smallTemplates } from './smallTemplates';
+import { contentOf, formulasOf, insertSmall, rangesOf, sheetNamesOf } from './smallDocument';
 import { withDouble, withoutPlatform } from './support';
-
-const every: readonly SheetKey[] = smallTemplates.map(({ key }) => key);
-const insertSmall = (keys: readonly SheetKey[] = every) => insertSheets(keys, smallTemplates);
-
-const namesOf = (double: Double): string[] => double.document.sheets.map(({ name }) => name);
-const rangesOf = (double: Double): string[] => double.document.names.map(({ name, range }) => `${name}=${range.sheet.name}!${range.getA1Notation()}`);
-const formulasOf = (sheet: FakeSheet): string[] => [...sheet.cells.values()].map(({ formula }) => formula).filter((formula) => formula !== '');
-
-/** Everything that a sheet holds, to see that nothing of it has changed. */
-const contentOf = (sheet: FakeSheet): string => JSON.stringify([sheet.name, sheet.rows, sheet.columns, sheet.frozen, [...sheet.cells], [...sheet.widths], sheet.merges, sheet.charts.length], (key, value: unknown) => (key === 'sheet' ? undefined : value));
 
 /** Cells that ask before they are typed over, as row-column. */
 function guarded({ protections, rows, columns }: FakeSheet): string[] {
@@ -45,7 +34,7 @@ describe('one insertion into a fresh document', () => {
   it('adds the sheets after the user\'s own, in order, and shows the first', () => {
     const double = withDouble();
     expect(insertSmall()).toEqual({ inserted: ['Yard', 'Dock side', 'Hold'], reads: [] });
-    expect(namesOf(double)).toEqual(['Sheet1', 'Yard', 'Dock side', 'Hold']);
+    expect(sheetNamesOf(double)).toEqual(['Sheet1', 'Yard', 'Dock side', 'Hold']);
     expect(double.document.active.name).toBe('Yard');
     expect(rangesOf(double)).toEqual(['yard_day=Yard!B3', 'dock_verdict=Dock side!B3']);
   });
@@ -211,7 +200,7 @@ describe('a step that fails', () => {
     const double = withDouble();
     double.recorder.mode = 'CUSTOM_FUNCTION';
     expect(() => insertSmall()).toThrow('You do not have permission');
-    expect(namesOf(double)).toEqual(['Sheet1']);
+    expect(sheetNamesOf(double)).toEqual(['Sheet1']);
   });
 });
 

@@ -5,11 +5,11 @@ import type { Double } from './double/services';
 import type { FakeSheet } from './double/sheet';
 import { smallTemplates } from './smallTemplates';
 
-export const everySmall: readonly SheetKey[] = smallTemplates.map(({ key }) => key);
+const everySmall: readonly SheetKey[] = smallTemplates.map(({ key }) => key);
 export const insertSmall = (keys: readonly SheetKey[] = everySmall): InsertReport => insertSheets(keys, smallTemplates);
 
 export const sheetNamesOf = ({ document }: Double): string[] => document.sheets.map(({ name }) => name);
-export const rangesOf = ({ document }: Double): string[] => document.names.map(({ name, range }) => `${name}=${range.sheet.name}!${range.getA1Notation()}`).sort();
+export const rangesOf = ({ document }: Double): string[] => document.names.map(({ name, range }) => `${name}=${range.sheet.name}!${range.getA1Notation()}`);
 export const formulasOf = (sheet: FakeSheet): string[] => [...sheet.cells.values()].map(({ formula }) => formula).filter((formula) => formula !== '');
 
 /** Everything that a sheet holds, to see that nothing of it has changed; cells that were only looked at are left out. */
@@ -21,4 +21,4 @@ export function contentOf(sheet: FakeSheet): string {
 }
 
 /** The whole document: its sheets in their order, the names of ranges, the sheet in sight. */
-export const documentOf = (double: Double): string[] => [...double.document.sheets.map(contentOf), ...rangesOf(double), `in sight: ${double.document.active.name}`];
+export const documentOf = (double: Double): string[] => [...double.document.sheets.map(contentOf), ...rangesOf(double).sort(), `in sight: ${double.document.active.name}`];
