@@ -64,7 +64,7 @@ function carrySheet({ workbook, templates, document }: Carrying, sheet: MarkedSh
   const entries = entriesOf(template, rangesRead(templates).get(template.name) ?? []);
   const old = oldEntries(workbook, sheet, entries, readOf(workbook, sheet.name));
   const targets = new Map(template.cells.map((cell) => [address(cell.row, cell.column), cell]));
-  const contents = old.pairs.map(({ to, from }) => ({ to, ...contentOf(sheet, from, targets.get(address(to.row, to.column)), document) }));
+  const contents = [...old.singles, ...old.listed].map(({ to, from }) => ({ to, ...contentOf(sheet, from, targets.get(address(to.row, to.column)), document) }));
   const { data, texts, formulas } = leftOver(sheet, template, old);
   const notes = [
     ...contents.flatMap(({ note }) => note ?? []),

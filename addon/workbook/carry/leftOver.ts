@@ -64,24 +64,41 @@ const shapeOf = (formula: string): string => formulaSense(formula, { word: () =>
 /** A link of ours, and a point of a chart's data. */
 const isHosts = (formula: string): boolean => /^=HYPERLINK\("#/i.test(formula) || /,NA\(\)\)$/i.test(shapeOf(formula));
 
-const isData = (value: CellValue): boolean => typeof value !== 'string' || /^[-+]?[\d.,\s]*\d[\d.,\s%]*$/.test(value.trim());
+/** Numbers, dates and times, as text too. */
+const isData = (value: CellValue): boolean => typeof value !== 'string' || /^[\d\s.,:+\-/%]*\d[\d\s.,:+\-/%]*Z?$/.test(value.trim());
 
-export function leftOver(sheet: SheetSnapshot, template: SheetTemplate, { pairs, headings, isLabel }: OldEntries): LeftOver {
-  const claimed = new Set(pairs.map(({ from }) => keyOf(from)));
-  const entryColumns = new Set(pairs.map(({ from }) => `${sectionOf(headings, from)} ${from.column}`));
+/**
+ * A text is data where entries stand: in a column of single entries, in a row and a headed column of a list; and in a section
+ * with an entry that was not found, unless something stands to its right, as it does beside a label.
+ */
+function standsForData(sheet: SheetSnapshot, { singles, lists, incomplete, headings }: OldEntries): (place: CellPlace) => boolean {
+  const columns = new Set(singles.map(({ from }) => `${sectionOf(headings, from)} ${from.column}`));
+  const inList = ({ row, column }: CellPlace): boolean => lists.some(({ headRow, first, last }) => row >= first && row <= last && textAt(sheet, headRow, column) !== '');
+  const isAlone = ({ row, column }: CellPlace): boolean => [1, 2, 3].every((step) => valueAt(sheet, row, column + step) === '');
+  return (place) => {
+    const section = sectionOf(headings, place);
+    return isData(valueAt(sheet, place.row, place.column)) || columns.has(`${section} ${place.column}`) || inList(place) || (incomplete.has(section) && isAlone(place));
+  };
+}
+
+export function leftOver(sheet: SheetSnapshot, template: SheetTemplate, old: OldEntries): LeftOver {
+  const claimed = new Set([...old.singles, ...old.listed].map(({ from }) => keyOf(from)));
   const own = ownTexts(template);
+  const headings = new Set(old.headings.map(keyOf));
   const formulas = new Set(sheet.formulas.map(keyOf));
-  const isFree = (place: CellPlace): boolean => !claimed.has(keyOf(place)) && !formulas.has(keyOf(place)) && !own.has(textAt(sheet, place.row, place.column) || ' ');
+  const isFree = (place: CellPlace): boolean =>
+    !claimed.has(keyOf(place)) && !formulas.has(keyOf(place)) && !headings.has(keyOf(place)) && !own.has(textAt(sheet, place.row, place.column) || ' ');
   /** An entry, another answer or another text of the sheet begins. */
-  const endsAt = (place: CellPlace): boolean => claimed.has(keyOf(place)) || formulas.has(keyOf(place)) || isLabel(place);
+  const endsAt = (place: CellPlace): boolean => claimed.has(keyOf(place)) || formulas.has(keyOf(place)) || old.isLabel(place);
   const widths = spillWidths(template);
   const spilled = new Set(sheet.formulas.filter((cell) => !claimed.has(keyOf(cell))).flatMap((cell) => spilledFrom(sheet, cell, widths, isFree, endsAt).map(keyOf)));
-  const rest = sheet.values.flatMap((line, row) => line.flatMap((value, column) => (value === '' ? [] : [{ row: row + 1, column: column + 1 }]))).filter((place) => isFree(place) && !spilled.has(keyOf(place)));
-  const standsForData = (place: CellPlace): boolean => isData(valueAt(sheet, place.row, place.column)) || entryColumns.has(`${sectionOf(headings, place)} ${place.column}`);
+  const filled = sheet.values.flatMap((line, row) => line.flatMap((value, column) => (value === '' ? [] : [{ row: row + 1, column: column + 1 }])));
+  const rest = filled.filter((place) => isFree(place) && !spilled.has(keyOf(place)));
+  const isUsers = standsForData(sheet, old);
   const shapes = new Set(template.cells.flatMap(({ formula }) => (formula === undefined ? [] : [shapeOf(formula)])));
   return {
-    data: rest.filter(standsForData),
-    texts: rest.filter((place) => !standsForData(place)),
+    data: rest.filter(isUsers),
+    texts: rest.filter((place) => !isUsers(place)),
     formulas: sheet.formulas.filter((cell) => !claimed.has(keyOf(cell)) && !isHosts(cell.text) && !shapes.has(shapeOf(cell.text))),
   };
 }

@@ -21,8 +21,19 @@ export interface TooLong {
   readonly room: number;
 }
 
+/** A list as it stands in the sheet: the row of its heads, and the rows that belong to it. */
+export interface OldList {
+  readonly headRow: number;
+  readonly first: number;
+  readonly last: number;
+}
+
 export interface OldEntries {
-  readonly pairs: readonly EntryPair[];
+  readonly singles: readonly EntryPair[];
+  readonly listed: readonly EntryPair[];
+  readonly lists: readonly OldList[];
+  /** Sections of which some entry of the template was not found. */
+  readonly incomplete: ReadonlySet<string>;
   readonly tooLong: readonly TooLong[];
   readonly headings: readonly Heading[];
   /** A fixed text of the template stands there, for certain. */
@@ -121,13 +132,20 @@ function oldRows({ sheet, headings, isLabel }: Finder, read: readonly Area[], co
   return { first: Math.max(headRow + gap, within.length === 0 ? 0 : Math.min(...starts)), last: Math.min(end - 1, within.length === 0 ? end : Math.max(...ends)) };
 }
 
-function listPairs(finder: Finder, read: readonly Area[], { section, first, last, columns }: EntryList): { readonly pairs: readonly EntryPair[]; readonly tooLong: readonly TooLong[] } {
+interface FoundList {
+  readonly pairs: readonly EntryPair[];
+  readonly list?: OldList;
+  readonly tooLong?: TooLong;
+  readonly complete: boolean;
+}
+
+function findList(finder: Finder, read: readonly Area[], { section, first, last, columns }: EntryList): FoundList {
   const found = columns.flatMap(({ column, head }): OldColumn[] => {
     const place = head === undefined ? undefined : finder.label(head);
     return place === undefined ? [] : [{ to: column, head: place }];
   });
   const headRow = found[0]?.head.row;
-  if (headRow === undefined || found.some(({ head }) => head.row !== headRow)) return { pairs: [], tooLong: [] };
+  if (headRow === undefined || found.some(({ head }) => head.row !== headRow)) return { pairs: [], complete: false };
   const rows = oldRows(finder, read, found, headRow, first - (columns[0]?.head?.row ?? first - 1));
   const filled = (row: number): boolean => found.some(({ head }) => valueAt(finder.sheet, row, head.column) !== '');
   let lastFilled = rows.last;
@@ -135,16 +153,30 @@ function listPairs(finder: Finder, read: readonly Area[], { section, first, last
   const needed = lastFilled - rows.first + 1;
   const pairs = Array.from({ length: Math.max(0, needed) }, (_, index) => index).flatMap((index) => found.map(({ to, head }): EntryPair => ({ to: { row: first + index, column: to }, from: { row: rows.first + index, column: head.column } })));
   const room = last - first + 1;
-  return { pairs, tooLong: needed > room ? [{ section, rows: needed, room }] : [] };
+  return { pairs, list: { headRow, ...rows }, complete: found.length === columns.length, ...(needed > room && { tooLong: { section, rows: needed, room } }) };
 }
 
 /** `read`: ranges of this sheet that formulas of the workbook read. */
 export function oldEntries(workbook: WorkbookSnapshot, sheet: SheetSnapshot, entries: TemplateEntries, read: readonly Area[]): OldEntries {
   const finder = finderFor(sheet, entries);
+  const incomplete = new Set<string>();
   const singles = entries.singles.flatMap((single): EntryPair[] => {
     const from = singlePlace(workbook, finder, single);
+    if (from === undefined) incomplete.add(single.section);
     return from === undefined ? [] : [{ to: { row: single.cell.row, column: single.cell.column }, from }];
   });
-  const lists = entries.lists.map((list) => listPairs(finder, read, list));
-  return { pairs: [...singles, ...lists.flatMap(({ pairs }) => pairs)], tooLong: lists.flatMap(({ tooLong }) => tooLong), headings: finder.headings, isLabel: finder.isLabel };
+  const found = entries.lists.map((list) => {
+    const one = findList(finder, read, list);
+    if (!one.complete) incomplete.add(list.section);
+    return one;
+  });
+  return {
+    singles,
+    listed: found.flatMap(({ pairs }) => pairs),
+    lists: found.flatMap(({ list }) => list ?? []),
+    incomplete,
+    tooLong: found.flatMap(({ tooLong }) => tooLong ?? []),
+    headings: finder.headings,
+    isLabel: finder.isLabel,
+  };
 }

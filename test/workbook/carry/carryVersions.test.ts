@@ -1,0 +1,57 @@
+// Entries carried onto sheets that a later version has changed: each arrives in its own cell, or the update is refused.
+import { describe, expect, it } from 'vitest';
+import { carryInputs, type CarriedInputs } from '../../../addon/workbook/carryInputs';
+import type { CellValue } from '../../../addon/workbook/snapshot';
+import { sheetTemplates } from '../../../sheets-templates';
+import type { SheetKey, SheetTemplate } from '../../../sheets-templates/template';
+import { withCells, withRowsAt } from '../../support/movedTemplates';
+import { carried, uniqueBook } from '../../support/uniqueBook';
+
+describe('onto a later version', () => {
+  const { book, filled } = uniqueBook();
+  const onto = (templates: readonly SheetTemplate[]): CarriedInputs => carryInputs(book, 'one', templates);
+  /** Where each entry is expected, by the row that its template row has now. */
+  const expected = (key: SheetKey, rowNow: (row: number) => number): Map<string, CellValue> =>
+    new Map([...filled].map(([place, content]) => (place.startsWith(`${key} `) ? [place.replace(/\d+$/, (row) => String(rowNow(Number(row)))), content] : [place, content])));
+
+  it.each([
+    ['rows moved down', 'card', (row: number) => (row >= 8 ? row + 3 : row)],
+    ['sections swapped', 'card', (row: number) => (row >= 6 && row < 22 ? row + 30 : row >= 22 && row < 52 ? row - 16 : row)],
+    ['sections of the ledger swapped', 'ledger', (row: number) => (row >= 62 && row < 90 ? row + 34 : row >= 90 && row < 124 ? row - 28 : row)],
+    ['a list lengthened', 'ledger', (row: number) => (row > 33 ? row + 10 : row)],
+    ['entries in another order', 'trip', (row: number) => (row === 14 ? 16 : row === 16 ? 14 : row)],
+  ] as const)('finds every entry with %s', (_what, key, rowNow) => {
+    const result = onto(withRowsAt(sheetTemplates, key, rowNow));
+    expect(result.refusals).toEqual([]);
+    expect(carried(result)).toEqual(expected(key, rowNow));
+  });
+
+  it('finds every entry where headings have other numbers, and where one reads otherwise', () => {
+    const renumbered = withCells(sheetTemplates, 'card', (cell) => (cell.style === 'heading' && typeof cell.value === 'string' && /^\d/.test(cell.value) ? { ...cell, value: cell.value.replace(/^\d/, (digit) => String(Number(digit) + 4)) } : cell));
+    expect(onto(renumbered)).toMatchObject({ refusals: [] });
+    expect(carried(onto(renumbered))).toEqual(filled);
+    const renamed = withCells(sheetTemplates, 'trip', (cell) => (cell.value === '4  En route and fuel' ? { ...cell, value: '4  Fuel' } : cell));
+    expect(onto(renamed).refusals).toEqual([]);
+    expect(carried(onto(renamed))).toEqual(filled);
+  });
+
+  it('refuses what lost its label, its section or its room', () => {
+    const label = onto(withCells(sheetTemplates, 'card', (cell) => (cell.value === 'altitude now' ? { ...cell, value: 'present altitude' } : cell)));
+    expect(label.refusals.join()).toContain('B7 1020000');
+    expect(label.notes.join()).toContain('A7 "altitude now"');
+    const head = onto(withCells(sheetTemplates, 'card', (cell) => (cell.value === 'altitude, ft' ? { ...cell, value: 'height' } : cell)));
+    expect(head.refusals.join()).toContain(`D12 ${filled.get('card D12')}, D13`);
+    const gone = onto(withCells(sheetTemplates, 'card', (cell) => (cell.row >= 52 ? undefined : cell)));
+    expect(gone.refusals.join()).toMatch(/B53 \d+, B54/);
+    const fewerCards = withCells(sheetTemplates, 'ledger', (cell) => (cell.row > 14 && cell.row <= 34 ? undefined : cell));
+    const room = onto(withRowsAt(fewerCards, 'ledger', (row) => (row <= 14 ? row : row <= 34 ? 14 : row - 20)));
+    expect(room.refusals).toEqual(['"Data ledger": the list under "Cards: what is loaded, and how it stands" has 12 rows, and today\'s sheet has room for 4. Shorten it, then ask again.']);
+    for (const one of [label, head, gone, room]) expect(one.entries).toEqual([]);
+  });
+
+  it('leaves a new entry blank', () => {
+    const added = withCells(sheetTemplates, 'card', (cell) => cell).map((template) => (template.key === 'card' ? { ...template, cells: [...template.cells, { row: 10, column: 1, value: 'new entry', style: 'label' as const }, { row: 10, column: 2, value: 5, style: 'input' as const }] } : template));
+    expect(onto(added).refusals).toEqual([]);
+    expect(carried(onto(added)).has('card B10')).toBe(false);
+  });
+});
