@@ -1,28 +1,43 @@
 // One question at a time to the host, and what came of the last one.
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 
 export interface Outcome {
-  readonly kind: 'waiting' | 'done' | 'refused';
+  /** shown: the answer itself stands in the view, so its sentence is only for those who do not see it. */
+  readonly kind: 'waiting' | 'done' | 'shown' | 'refused';
   readonly text: string;
 }
+
+/** The sentence about an answer, and whether the view shows that answer. */
+export type Said = string | { readonly shown: string };
 
 export interface Asking {
   readonly outcome: Outcome | undefined;
   readonly busy: boolean;
-  /** Shows `waiting` until the answer is there, then the sentence it gives, or the reason why not. */
-  readonly run: (waiting: string, work: () => Promise<string>) => void;
+  /** Shows `waiting` until the answer is there, then the sentence it gives, or the reason why not. Nothing is started while busy. */
+  readonly run: (waiting: string, work: () => Promise<Said>) => void;
   /** Forgets the last outcome, when it no longer belongs to what is shown. */
   readonly clear: () => void;
 }
 
+/** Refusals are plain Errors with a sentence; anything else is a fault of the panel itself. */
+function reasonOf(thrown: unknown): string {
+  if (thrown instanceof Error && thrown.name === 'Error') return thrown.message;
+  return `The panel has a fault. It said: ${String(thrown).replace(/\.?$/, '.')} Close the panel, open it again and try once more.`;
+}
+
 export function useAsking(): Asking {
   const [outcome, setOutcome] = useState<Outcome>();
-  const run = (waiting: string, work: () => Promise<string>): void => {
+  // State is drawn a moment later; a second press in between must find the first.
+  const running = useRef(false);
+  const run = (waiting: string, work: () => Promise<Said>): void => {
+    if (running.current) return;
+    running.current = true;
     setOutcome({ kind: 'waiting', text: waiting });
-    work().then(
-      (text) => setOutcome({ kind: 'done', text }),
-      (thrown: unknown) => setOutcome({ kind: 'refused', text: thrown instanceof Error ? thrown.message : String(thrown) }),
-    );
+    work()
+      .then((said) => setOutcome(typeof said === 'string' ? { kind: 'done', text: said } : { kind: 'shown', text: said.shown }), (thrown: unknown) => setOutcome({ kind: 'refused', text: reasonOf(thrown) }))
+      .finally(() => {
+        running.current = false;
+      });
   };
   return { outcome, busy: outcome?.kind === 'waiting', run, clear: () => setOutcome(undefined) };
 }

@@ -1,5 +1,6 @@
 // One function: how it is written, its arguments and results with their units, examples to put into a cell, its source.
 import { useEffect, useRef } from 'preact/hooks';
+import { AskButton } from './askButton';
 import { useAsking, type Asking } from './asking';
 import type { ExampleEntry, FunctionEntry, ParameterEntry, ResultEntry } from './catalogue';
 import type { PanelHost } from './host';
@@ -67,9 +68,9 @@ function Example({ example, host, asking }: ExampleProps) {
       <Answer rows={answer} />
       <p class="faint">{source}.</p>
       {whole ? (
-        <button type="button" aria-disabled={asking.busy} onClick={() => !asking.busy && asking.run('Putting it into the cell.', put)}>
+        <AskButton asking={asking} ask={() => asking.run('Putting it into the cell.', put)}>
           Put into the selected cell
-        </button>
+        </AskButton>
       ) : (
         <p class="faint">The ranges stand for your own cells.</p>
       )}
@@ -105,7 +106,6 @@ export function FunctionPage({ host, entry, back }: FunctionPageProps) {
       <h3>Good to know</h3>
       <p>{entry.notes}</p>
       <h3>{entry.examples.length === 1 ? 'Example' : 'Examples'}</h3>
-      <OutcomeLine outcome={asking.outcome} />
       <ul class="plain examples">
         {entry.examples.map((example) => (
           <Example key={example.formula} example={example} host={host} asking={asking} />
@@ -113,6 +113,7 @@ export function FunctionPage({ host, entry, back }: FunctionPageProps) {
       </ul>
       <h3>Source</h3>
       <p>{entry.source}.</p>
+      <OutcomeLine outcome={asking.outcome} />
     </article>
   );
 }

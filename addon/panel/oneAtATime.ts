@@ -1,0 +1,13 @@
+// Two views may ask at once, and a host must not read a workbook that it is just changing: each question waits for the last.
+import type { PanelHost } from './host';
+
+export function oneAtATime(host: PanelHost): PanelHost {
+  let last: Promise<unknown> = Promise.resolve();
+  return {
+    ask: (question, given) => {
+      const asked = last.then(() => host.ask(question, given));
+      last = asked.catch(() => undefined);
+      return asked;
+    },
+  };
+}

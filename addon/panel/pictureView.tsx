@@ -1,0 +1,58 @@
+// The picture that belongs to the selected row, drawn when asked: no host tells the panel of a new selection.
+import { useRef, useState } from 'preact/hooks';
+import { selectedPicture } from '../pictures/selectedPicture';
+import { AskButton } from './askButton';
+import { useAsking, type Said } from './asking';
+import { FileLink, type OwnFile } from './fileLink';
+import type { PanelHost } from './host';
+import { OutcomeLine } from './outcomeLine';
+import { pageTemplates } from './pageTemplates';
+
+interface Drawn {
+  readonly of: string;
+  readonly file: OwnFile;
+}
+
+/** Pictures are drawn at the size at which they are shown, so that their text keeps its size. */
+const [usualWidth, heightForWidth] = [268, 1.3];
+
+/** Hold: Descent and hold card, row 54, as the name of a file. */
+const fileName = (of: string): string => `${of.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '')}.svg`;
+
+export function PictureView({ host }: { readonly host: PanelHost }) {
+  const asking = useAsking();
+  const [drawn, setDrawn] = useState<Drawn>();
+  const place = useRef<HTMLElement>(null);
+  const draw = async (): Promise<Said> => {
+    let next: Drawn | undefined;
+    try {
+      const workbook = await host.ask('readWorkbook', { sheets: 'shown' });
+      const width = place.current?.clientWidth ?? usualWidth;
+      const picture = selectedPicture(workbook, pageTemplates(), { width, height: Math.round(width * heightForWidth) });
+      if ('none' in picture) return picture.none;
+      next = { of: picture.of, file: { name: fileName(picture.of), type: 'image/svg+xml', text: picture.svg } };
+      return { shown: `Drawn. ${picture.of}.` };
+    } finally {
+      // A picture of before stays in sight until the answer is there, and never beside one that says otherwise.
+      setDrawn(next);
+    }
+  };
+  return (
+    <section ref={place}>
+      <h2>Picture of the selected row</h2>
+      <p>Select a row of a hold, a descent, a loading or a recency item. It is drawn as its cells are now; after a change, draw it again.</p>
+      <AskButton look="main" asking={asking} ask={() => asking.run('Reading the sheet.', draw)}>
+        Draw the selected row
+      </AskButton>
+      {drawn !== undefined && (
+        <figure>
+          {/* The pictures escape every text they are given. */}
+          <div class="picture" dangerouslySetInnerHTML={{ __html: drawn.file.text }} />
+          <figcaption>{drawn.of}</figcaption>
+          <FileLink file={drawn.file} label="Save the picture (SVG)" />
+        </figure>
+      )}
+      <OutcomeLine outcome={asking.outcome} />
+    </section>
+  );
+}
