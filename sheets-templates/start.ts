@@ -6,7 +6,7 @@ import type { SheetKey, SheetTemplate, TemplateCell } from './template';
 /** The other sheets in their order, each with what it is for. */
 const linked: readonly (readonly [SheetKey, string])[] = [
   ['trip', 'One trip judged: loading, runways, climb, fuel, descent, hold, data, papers. Prints on one page.'],
-  ['card', 'Crossing restrictions, a descent by schedule and winds, and an unexpected hold; drawn in the local workbook.'],
+  ['card', 'Crossing restrictions, a descent by schedule and winds, and an unexpected hold; the panel draws both.'],
   ['balance', 'Stations, fuel, the envelope drawn, and the three points of the flight.'],
   ['ledger', 'Which card in which aircraft must be loaded by when; licences, what they cost, and who owes what.'],
   ['currency', "A pilot's flights and papers and an aircraft's inspections, and the day on which each lapses."],
