@@ -31,17 +31,37 @@ function reasonBeside(sheet: SheetSnapshot, { row, column }: CellPlace): string 
   return reason?.trim() ?? '';
 }
 
+/** A row of several verdicts has no reason beside it; the head of the column tells which one it is. */
+function isOneOfSeveral(sheet: SheetSnapshot, { row, column }: CellPlace, isOfTable: (column: number) => boolean): boolean {
+  const isVerdict = (step: number): boolean => {
+    for (let at = column + step; at > 0 && isOfTable(at); at += step) if (verdictWord.test(textAt(sheet, row, at))) return true;
+    return false;
+  };
+  return isVerdict(-1) || isVerdict(1);
+}
+
+function headAbove(sheet: SheetSnapshot, { row, column }: CellPlace): string {
+  for (let above = row - 1; above > 0; above -= 1) {
+    const text = textAt(sheet, above, column);
+    if (text !== '' && !verdictWord.test(text)) return text;
+  }
+  return '';
+}
+
 function unknownsOf(sheet: SheetSnapshot): CellPlace[] {
   return sheet.values.flatMap((line, row) => line.flatMap((value, column) => (value === 'UNKNOWN' ? [{ row: row + 1, column: column + 1 }] : [])));
 }
 
-const finding = (sheet: SheetSnapshot, place: CellPlace, item: string): Finding => {
-  const reason = reasonBeside(sheet, place);
+function finding(sheet: SheetSnapshot, place: CellPlace, isOfTable: (column: number) => boolean): Finding {
+  const several = isOneOfSeveral(sheet, place, isOfTable);
+  const item = [itemBeside(sheet, place, isOfTable), several ? headAbove(sheet, place) : ''].filter((text) => text !== '').join(', ');
+  const reason = several ? '' : reasonBeside(sheet, place);
   return findingAt('unknown', sheet, place, `${item === '' ? '' : `${item}: `}UNKNOWN${reason === '' ? '' : `, ${reason}`}${/[.!?]$/.test(reason) ? '' : '.'}`);
-};
+}
 
-const ownUnknowns = (sheet: SheetSnapshot): Finding[] =>
-  unknownsOf(sheet).map((place) => finding(sheet, place, itemBeside(sheet, place, (column) => valueAt(sheet, place.row, column) !== '')));
+const filledIn = (sheet: SheetSnapshot, row: number) => (column: number): boolean => valueAt(sheet, row, column) !== '';
+
+const ownUnknowns = (sheet: SheetSnapshot): Finding[] => unknownsOf(sheet).map((place) => finding(sheet, place, filledIn(sheet, place.row)));
 
 /** The words on top of a sheet sum its rows up: told only where no row says UNKNOWN. The legend is no verdict. */
 export function findUnknowns(sheet: SheetSnapshot, template: SheetTemplate | undefined, laid: LaidOut | undefined): Finding[] {
@@ -60,6 +80,6 @@ export function findUnknowns(sheet: SheetSnapshot, template: SheetTemplate | und
   const rows = all.filter(({ row, column }) => !summaries.has(address(row, column)));
   return (rows.length === 0 ? all : rows).map((place) => {
     const columns = columnsByRow.get(place.row);
-    return finding(sheet, place, itemBeside(sheet, place, (column) => (columns === undefined ? valueAt(sheet, place.row, column) !== '' : columns.has(column))));
+    return finding(sheet, place, columns === undefined ? filledIn(sheet, place.row) : (column) => columns.has(column));
   });
 }
