@@ -75,6 +75,11 @@ export const calculations = (page: Page): Promise<number> => page.evaluate<numbe
 
 export async function openPage(page: Page, address: string): Promise<void> {
   await page.goto(address);
+  await untilCalculated(page);
+}
+
+/** After a page began to load. */
+export async function untilCalculated(page: Page): Promise<void> {
   await until(page, "performance.getEntriesByName('calculated').length > 0 && performance.getEntriesByName('grid drawn').length > 0");
   // The grid takes no keys until its lazy parts are in.
   await page.waitForTimeout(500);

@@ -29,9 +29,12 @@ export function watchCalculation(api: FUniver): Settled {
   });
   return async () => {
     const asked = performance.now();
-    while (running || performance.now() - lastChange < quietMilliseconds) {
+    // Timers come in the order in which they are due, also late ones: where ours was due after the grid's, that one has run.
+    let due: number;
+    do {
       if (performance.now() - asked > mostMilliseconds) throw new Error('The formulas are still being worked out. Wait a little, then ask again.');
+      due = performance.now() + pauseMilliseconds;
       await pause();
-    }
+    } while (running || due - lastChange < quietMilliseconds);
   };
 }

@@ -61,7 +61,9 @@ export function panelAnswers(live: LiveWorkbook, keeper: Keeper): PanelAnswers {
     updateSheets: ({ set, entries }) =>
       changeAndReload(live, keeper, (saved) => {
         const { data, updated, kept } = withSheetsUpdated(saved, sheetTemplates, set, entries);
-        return { data, said: `Brought up to date: ${listed(updated)}. The older sheets stay beside them as ${listed(kept)}; delete those when you need them no longer.`, sheet: live.workbook.getActiveSheet().getSheetName() };
+        const inSight = live.workbook.getActiveSheet().getSheetName();
+        const said = `Brought up to date: ${listed(updated)}. The older sheets stay beside them as ${listed(kept)}; delete those when you need them no longer.`;
+        return { data, said, sheet: updated.includes(inSight) ? inSight : updated[0] };
       }),
     freezeSheet: () =>
       changeAndReload(live, keeper, (saved) => {

@@ -1,0 +1,221 @@
+// The side panel of the local workbook in Chromium: it reads the grid as it stands, goes to cells, and puts in, freezes and
+// brings up to date sheets, after which the page loads anew and tells what became of it.
+import { mkdirSync } from 'node:fs';
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { IWorkbookData } from '@univerjs/core';
+import type { Browser, FrameLocator, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { WorkbookSnapshot } from '../../addon/workbook/snapshot';
+import { sheetTemplates } from '../../sheets-templates';
+import { address } from '../../sheets-templates/build';
+import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
+import { activeSheet, calculations, clickCell, launch, openPage, root, serveTemplates, showSheet, shown, textOf, typeInto, untilCalculated, untilSaved, valueNamed, watch, type Served, type Watched } from './support';
+
+const pictures = join(root, 'build/screenshots');
+const names = sheetTemplates.map(({ name }) => name);
+const templateOf = (key: SheetKey): SheetTemplate => {
+  const found = sheetTemplates.find((template) => template.key === key);
+  if (found === undefined) throw new Error(key);
+  return found;
+};
+const quoted = (some: readonly string[]): string => some.map((name) => `"${name}"`).join(', ');
+
+describe('the panel of the local workbook', () => {
+  let served: Served;
+  let browser: Browser;
+  let page: Page;
+  let panel: FrameLocator;
+  let watched: Watched;
+
+  /** Asks the page as the panel does, from inside its frame. */
+  const ask = <Answer>(question: string, given: object): Promise<{ readonly answer?: Answer; readonly refusal?: string; readonly milliseconds: number }> => {
+    const frame = page.frames().find((one) => one.url().endsWith('panel.html'));
+    if (frame === undefined) throw new Error('no panel');
+    return frame.evaluate(`(async () => {
+      const began = performance.now();
+      const reply = await new Promise((resolve) => {
+        const heard = ({ data }) => { if (data.id === 9999) { removeEventListener('message', heard); resolve(data.reply); } };
+        addEventListener('message', heard);
+        parent.postMessage({ id: 9999, question: ${JSON.stringify(question)}, given: ${JSON.stringify(given)} }, location.origin);
+      });
+      return { ...reply, milliseconds: performance.now() - began };
+    })()`);
+  };
+  const read = async (): Promise<WorkbookSnapshot> => {
+    const { answer } = await ask<WorkbookSnapshot>('readWorkbook', { sheets: 'all' });
+    if (answer === undefined) throw new Error('not read');
+    return answer;
+  };
+  const sheetOf = ({ sheets }: WorkbookSnapshot, name: string) => sheets.find((sheet) => sheet.name === name);
+  const grid = (code: string): Promise<unknown> => page.evaluate(`(() => { const { workbook } = window.rampwright; ${code} })()`);
+  const stored = async (): Promise<IWorkbookData> => JSON.parse(await readFile(served.filePath, 'utf8')) as IWorkbookData;
+
+  /** Presses a button of the panel, after which the page loads anew; answers with what the strip then says. */
+  async function pressAndReload(press: () => Promise<void>): Promise<string> {
+    const loaded = page.waitForEvent('load');
+    await press();
+    await loaded;
+    await untilCalculated(page);
+    return textOf(page, 'files-said');
+  }
+
+  beforeAll(async () => {
+    mkdirSync(pictures, { recursive: true });
+    served = await serveTemplates(sheetTemplates);
+    browser = await launch();
+    page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    watched = watch(page);
+    await openPage(page, served.address);
+    await page.getByRole('button', { name: 'Show panel' }).click();
+    panel = page.frameLocator('#panel');
+    await panel.getByRole('tab', { name: 'Sheets' }).waitFor();
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served.stop();
+  });
+
+  it('reads the whole workbook, spills and all, in a moment (the times are told)', async () => {
+    const times = [];
+    for (let turn = 0; turn < 5; turn += 1) times.push(Math.round((await ask('readWorkbook', { sheets: 'all' })).milliseconds));
+    console.log(`the whole workbook read by the panel: ${times.join(', ')} ms`);
+    const snapshot = await read();
+    expect(snapshot.sheets.map(({ name, mark }) => [name, mark?.key, mark?.set])).toEqual(sheetTemplates.map(({ name, key }) => [name, key, 'rampwright']));
+    const reasons = sheetOf(snapshot, 'Trip sheet')?.values.slice(5, 21).map((line) => line[6]);
+    expect(reasons?.every((verdict) => verdict === 'OK' || verdict === 'CHECK')).toBe(true);
+    expect(snapshot.names.map(({ name }) => name)).toEqual(expect.arrayContaining(['as_of', 'trip_verdict']));
+    expect(snapshot.names.some(({ name }) => name.startsWith('chart_') || name.startsWith('picture_'))).toBe(false);
+  });
+
+  it('reads what was typed just now, with its consequences', async () => {
+    const cell = templateOf('start').names.find(({ name }) => name === 'as_of')?.range ?? '';
+    await showSheet(page, 'Start');
+    await clickCell(page, cell);
+    await page.keyboard.type('2027-11-25');
+    // Not even entered yet.
+    expect(sheetOf(await read(), 'Trip sheet')?.values[2]?.[1]).not.toBe('OK');
+    await typeInto(page, cell, '2026-11-25');
+    expect(sheetOf(await read(), 'Trip sheet')?.values[2]?.[1]).toBe('OK');
+  });
+
+  it('reads the sheet in sight with the one that has the day, and the selected cell', async () => {
+    await showSheet(page, 'Data ledger');
+    await clickCell(page, 'B14');
+    const { answer } = await ask<WorkbookSnapshot>('readWorkbook', { sheets: 'shown' });
+    expect(answer?.sheets.map(({ name }) => name)).toEqual(['Start', 'Data ledger']);
+    expect(answer?.selected).toEqual({ sheet: 'Data ledger', row: 14, column: 2 });
+  });
+
+  it('goes to a cell far down, and gives the keyboard to the grid', async () => {
+    expect((await ask('goTo', { sheet: 'Currency log', row: 900, column: 2 })).answer).toEqual({ cell: 'B900' });
+    expect(await activeSheet(page)).toBe('Currency log');
+    await page.waitForTimeout(500);
+    await page.screenshot({ path: join(pictures, 'local-go-to.png') });
+    await page.keyboard.type('2026-11-01');
+    const before = await calculations(page);
+    await page.keyboard.press('Enter');
+    await expect.poll(() => calculations(page)).toBeGreaterThan(before);
+    expect(await shown(page, 'B900')).toBe('2026-11-01');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => shown(page, 'B900')).toBeFalsy();
+    expect((await ask('goTo', { sheet: 'No sheet', row: 1, column: 1 })).refusal).toBe('There is no sheet "No sheet" in this workbook any more.');
+    expect((await ask('goTo', { sheet: 'Start', row: 90_000, column: 1 })).refusal).toBe('The sheet "Start" no longer reaches as far as row 90000, column 1.');
+  });
+
+  it('puts in every sheet beside those that are there; they are calculated, and still there after another loading', async () => {
+    const began = performance.now();
+    const said = await pressAndReload(() => panel.getByRole('button', { name: 'Insert every sheet' }).click());
+    console.log(`every sheet put in, loaded anew and calculated: ${Math.round(performance.now() - began)} ms`);
+    expect(said).toBe(`Inserted: ${quoted(names.map((name) => `${name} 2`))}.`);
+    expect(await activeSheet(page)).toBe('Start 2');
+    await panel.getByRole('tab', { name: 'Sheets' }).waitFor();
+    await page.screenshot({ path: join(pictures, 'local-inserted.png') });
+    expect([await valueNamed(page, 'trip_verdict'), await valueNamed(page, 'trip_verdict_2')]).toEqual(['OK', 'OK']);
+    const snapshot = await read();
+    for (const name of names) expect(sheetOf(snapshot, `${name} 2`)?.values, name).toEqual(sheetOf(snapshot, name)?.values);
+    await openPage(page, served.address);
+    expect(await textOf(page, 'files-said')).toBe('');
+    expect((await read()).sheets.map(({ name }) => name)).toEqual([...names, ...names.map((name) => `${name} 2`)]);
+  });
+
+  it('draws the pictures and charts of the second set from its own cells', async () => {
+    await showSheet(page, 'Weight and balance 2');
+    const chart = templateOf('balance').charts[0];
+    await grid(`workbook.getActiveSheet().scrollToCell(${(chart?.row ?? 1) - 1}, ${(chart?.column ?? 1) - 1})`);
+    await page.locator('.chart svg').first().waitFor();
+    await page.waitForTimeout(500);
+    await page.screenshot({ path: join(pictures, 'local-second-chart.png') });
+    const points = (): Promise<string> => page.locator('.chart svg').first().innerHTML();
+    const before = await points();
+    const { cells } = templateOf('balance');
+    const row = cells.find(({ value }) => value === 'baggage')?.row ?? 0;
+    const entry = address(row, cells.find((cell) => cell.row === row && cell.style === 'input' && cell.value !== undefined)?.column ?? 0);
+    const calculated = await calculations(page);
+    await grid(`workbook.getSheetByName('Weight and balance').getRange('${entry}').setValue(600)`);
+    await expect.poll(() => calculations(page)).toBeGreaterThan(calculated);
+    expect(await points()).toBe(before);
+    await grid(`workbook.getSheetByName('Weight and balance 2').getRange('${entry}').setValue(600)`);
+    await expect.poll(points).not.toBe(before);
+  });
+
+  it('copies a sheet as values beside it', async () => {
+    await showSheet(page, 'Trip sheet');
+    await panel.getByRole('tab', { name: 'Send' }).click();
+    const said = await pressAndReload(() => panel.getByRole('button', { name: 'Copy this sheet as values' }).click());
+    expect(said).toMatch(/^The copy is the sheet "Trip sheet \(values\)": \d+ formulas are values there, and drawings are left out\.$/);
+    expect(await activeSheet(page)).toBe('Trip sheet (values)');
+    await page.waitForTimeout(700);
+    await page.screenshot({ path: join(pictures, 'local-frozen.png') });
+    const snapshot = await read();
+    expect(sheetOf(snapshot, 'Trip sheet (values)')?.values).toEqual(sheetOf(snapshot, 'Trip sheet')?.values);
+    expect(sheetOf(snapshot, 'Trip sheet (values)')?.formulas).toEqual([]);
+  });
+
+  it('changes nothing, and says why, where the file was changed elsewhere', async () => {
+    await untilSaved(page);
+    const elsewhere = `${await readFile(served.filePath, 'utf8')} `;
+    await writeFile(served.filePath, elsewhere);
+    await panel.getByRole('tab', { name: 'Sheets' }).click();
+    await panel.getByRole('button', { name: 'Insert every sheet' }).click();
+    await panel.locator('.outcome.refused').waitFor();
+    expect(await panel.locator('.outcome').innerText()).toMatch(/^Not done\. Nothing was changed, because the workbook could not be saved: The file was changed elsewhere/);
+    expect(await readFile(served.filePath, 'utf8')).toBe(elsewhere);
+    expect((await read()).sheets.length).toBe(15);
+    await typeInto(page, 'A1', 'still typed into');
+    expect(await shown(page, 'A1')).toBe('still typed into');
+  });
+
+  it('tells of sheets of an older version, and brings them up to date', async () => {
+    const data = await stored();
+    const older = Object.entries(data.sheets).map(([id, sheet]) => {
+      const mark = sheet.custom?.['rampwright'] as { readonly set: string } | undefined;
+      return [id, mark?.set === 'rampwright-2' ? { ...sheet, custom: { rampwright: { ...mark, version: 0 } } } : sheet];
+    });
+    await writeFile(served.filePath, JSON.stringify({ ...data, sheets: Object.fromEntries(older) as IWorkbookData['sheets'] }));
+    // What is open was changed and cannot be saved any more.
+    page.once('dialog', (dialog) => void dialog.accept());
+    await openPage(page, served.address);
+    const second = names.map((name) => `${name} 2`);
+    expect(await textOf(page, 'files-said')).toBe(`${quoted(second)} are of an older version of Rampwright and work as before. To bring them up to date with your entries in them: "Show panel", then "Sheets", then "Look for older sheets".`);
+    await page.screenshot({ path: join(pictures, 'local-older.png') });
+    const before = await read();
+    await panel.getByRole('button', { name: 'Look for older sheets' }).click();
+    const said = await pressAndReload(() => panel.getByRole('button', { name: /^Bring/ }).click());
+    expect(said).toBe(`Brought up to date: ${quoted(second)}. The older sheets stay beside them as ${quoted(second.map((name) => `${name} (before)`))}; delete those when you need them no longer.`);
+    expect(await activeSheet(page)).toBe('Start 2');
+    await page.screenshot({ path: join(pictures, 'local-updated.png') });
+    const after = await read();
+    for (const name of second) {
+      expect(sheetOf(after, name)?.values, name).toEqual(sheetOf(before, name)?.values);
+      expect(sheetOf(after, `${name} (before)`)?.values, name).toEqual(sheetOf(before, name)?.values);
+    }
+    for (const name of names) expect(sheetOf(after, name), name).toEqual(sheetOf(before, name));
+  });
+
+  it('asked no other machine for anything, and reported no error', () => {
+    expect(watched.foreign).toEqual([]);
+    // The refused save is the browser's own line about its answer.
+    expect(watched.errors.filter((line) => !line.includes('412'))).toEqual([]);
+  });
+});
