@@ -5,7 +5,7 @@ import { address } from '../../sheets-templates/build';
 import type { SheetTemplate } from '../../sheets-templates/template';
 import { alignLines } from './alignLines';
 import { areaText, readArea } from './areas';
-import { formulaVotes, mostVoted, type Votes } from './formulaVotes';
+import { formulaVotes, mostVoted, pairedSheet, type PairedSheet, type Votes } from './formulaVotes';
 import type { SheetSnapshot } from './snapshot';
 import { labelOf, labelsOf, textAt, type Label } from './templateLabels';
 
@@ -105,13 +105,15 @@ function once(lineNow: (line: number) => number | undefined): (line: number) => 
   };
 }
 
-export function laidOut(template: SheetTemplate, sheet: SheetSnapshot): LaidOut {
+/** `readers`: other sheets of ours, whose formulas may read this one. */
+export function laidOut(template: SheetTemplate, sheet: SheetSnapshot, readers: readonly PairedSheet[] = []): LaidOut {
   const labels = labelsOf(template);
   const asWritten = labels.every(({ row, column, text }) => textAt(sheet, row, column) === text);
   // Below its last text a list may have grown all the same.
   const columns = asWritten ? unmoved(labels, 'column') : mappedColumns(labels, sheet);
   const rows = asWritten ? unmoved(labels, 'row') : mappedRows(labels, columns, sheet);
-  const votes = formulaVotes(template, sheet);
+  const own = readers.find((one) => one.sheet === sheet) ?? pairedSheet(template, sheet);
+  const votes = formulaVotes(own, [own, ...readers.filter((one) => one !== own)]);
   const ends = listBetween(template);
   const labelled = { row: new Set(labels.map(({ row }) => row)), column: new Set(labels.map(({ column }) => column)) };
   const rowNow = once((row) => rows.get(row) ?? between(rows, row, ends, votes.row.get(row)));

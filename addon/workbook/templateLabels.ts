@@ -24,9 +24,15 @@ export const fixedTexts = (template: SheetTemplate): Label[] =>
   textsOf(template, ({ style }) => !style.startsWith('input')).sort((one, other) => one.row - other.row || one.column - other.column);
 
 /** The text that says what a cell is: the nearest to its left in its row, else the nearest above it. */
-export const labelOf = (labels: readonly Label[], row: number, column: number): Label | undefined =>
-  labels.filter((label) => label.row === row && label.column <= column).sort((one, other) => other.column - one.column)[0] ??
-  labels.filter((label) => label.column === column && label.row < row).sort((one, other) => other.row - one.row)[0];
+export function labelOf(labels: readonly Label[], row: number, column: number): Label | undefined {
+  let left: Label | undefined;
+  let above: Label | undefined;
+  for (const label of labels) {
+    if (label.row === row && label.column <= column && (left === undefined || label.column > left.column)) left = label;
+    if (label.column === column && label.row < row && (above === undefined || label.row > above.row)) above = label;
+  }
+  return left ?? above;
+}
 
 export const valueAt = ({ values }: SheetSnapshot, row: number, column: number): CellValue => values[row - 1]?.[column - 1] ?? '';
 

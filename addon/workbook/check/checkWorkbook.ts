@@ -1,6 +1,7 @@
 // Looks a whole workbook over: errors, UNKNOWN verdicts, the day, formulas that are not the sheets' own any more, volatile
 // cells that feed our functions, and how many calls there are. It changes nothing.
 import type { SheetTemplate } from '../../../sheets-templates/template';
+import { pairedSheet } from '../formulaVotes';
 import { laidOut, type LaidOut } from '../laidOut';
 import type { SheetSnapshot, WorkbookSnapshot } from '../snapshot';
 import { findDay } from './asOf';
@@ -29,11 +30,15 @@ export interface CheckReport {
   readonly said: readonly string[];
 }
 
-/** Each sheet is laid out once, however many formulas read it. */
-function laidOutOnce(): Comparing['laidOut'] {
+/** Each sheet is laid out once, however many formulas read it; those of every sheet of ours tell where its lines went. */
+function laidOutOnce({ sheets }: WorkbookSnapshot, templates: readonly SheetTemplate[]): Comparing['laidOut'] {
+  const readers = sheets.flatMap((sheet) => {
+    const template = templates.find(({ key }) => key === sheet.mark?.key);
+    return template === undefined ? [] : [pairedSheet(template, sheet)];
+  });
   const known = new Map<SheetSnapshot, LaidOut>();
   return (template, sheet) => {
-    const found = known.get(sheet) ?? laidOut(template, sheet);
+    const found = known.get(sheet) ?? laidOut(template, sheet, readers);
     known.set(sheet, found);
     return found;
   };
@@ -50,7 +55,7 @@ function countsOf(findings: readonly Finding[]): CheckReport['counts'] {
 /** `today` as 2026-11-25, by the clock of the user's machine. */
 export function checkWorkbook(workbook: WorkbookSnapshot, templates: readonly SheetTemplate[], today: string): CheckReport {
   const book = readBook(workbook);
-  const comparing: Comparing = { book, templates, laidOut: laidOutOnce() };
+  const comparing: Comparing = { book, templates, laidOut: laidOutOnce(workbook, templates) };
   const findings: Finding[] = [...findErrors(book), ...findVolatile(book)];
   const said: string[] = [];
   let compared = 0;

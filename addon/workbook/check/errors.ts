@@ -14,8 +14,15 @@ interface Shown extends CellPlace {
   readonly text: string;
 }
 
-const textsShown = ({ workbook }: CheckedBook): Shown[] =>
-  workbook.sheets.flatMap((sheet) => sheet.values.flatMap((line, row) => line.flatMap((value, column) => (typeof value === 'string' && value !== '' ? [{ sheet, row: row + 1, column: column + 1, text: value }] : []))));
+/** Only what may be an error or a sentence of a function. */
+function textsShown({ workbook }: CheckedBook): Shown[] {
+  const shown: Shown[] = [];
+  for (const sheet of workbook.sheets)
+    sheet.values.forEach((line, row) => line.forEach((value, column) => {
+      if (typeof value === 'string' && (value.startsWith('#') || refusal.test(value))) shown.push({ sheet, row: row + 1, column: column + 1, text: value });
+    }));
+  return shown;
+}
 
 const noRoom = 'its answer finds no room: empty the cells below it and to its right.';
 

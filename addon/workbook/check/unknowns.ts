@@ -63,23 +63,36 @@ const filledIn = (sheet: SheetSnapshot, row: number) => (column: number): boolea
 
 const ownUnknowns = (sheet: SheetSnapshot): Finding[] => unknownsOf(sheet).map((place) => finding(sheet, place, filledIn(sheet, place.row)));
 
+/** Columns of the template's cells in rows of the sheet as it stands now, for these rows. */
+function tableColumns({ cells }: SheetTemplate, laid: LaidOut, wanted: ReadonlySet<number>): Map<number, Set<number>> {
+  const byRow = new Map<number, CellPlace[]>();
+  for (const cell of cells) byRow.set(cell.row, [...(byRow.get(cell.row) ?? []), cell]);
+  const columns = new Map<number, Set<number>>();
+  const placeNow = ({ row, column }: CellPlace): CellPlace | undefined => {
+    const now = laid.range(address(row, column));
+    return now === undefined ? undefined : readArea(now);
+  };
+  for (const inRow of byRow.values()) {
+    const known = inRow.find((cell) => placeNow(cell) !== undefined);
+    const rowNow = known === undefined ? undefined : placeNow(known)?.row;
+    if (rowNow !== undefined && wanted.has(rowNow)) columns.set(rowNow, new Set(inRow.flatMap((cell) => placeNow(cell)?.column ?? [])));
+  }
+  return columns;
+}
+
 /** The words on top of a sheet sum its rows up: told only where no row says UNKNOWN. The legend is no verdict. */
 export function findUnknowns(sheet: SheetSnapshot, template: SheetTemplate | undefined, laid: LaidOut | undefined): Finding[] {
   if (template === undefined || laid === undefined) return ownUnknowns(sheet);
+  const places = unknownsOf(sheet);
+  if (places.length === 0) return [];
   const placesOf = (wanted: (cell: SheetTemplate['cells'][number]) => boolean): Set<string> => new Set(template.cells.filter(wanted).flatMap(({ row, column }) => laid.range(address(row, column)) ?? []));
   const legend = placesOf(({ value, style }) => style === 'verdict' && value !== undefined);
   const summaries = placesOf(({ style }) => style === 'bigVerdict');
-  const columnsByRow = new Map<number, Set<number>>();
-  for (const { row, column } of template.cells) {
-    const now = laid.range(address(row, column));
-    if (now === undefined) continue;
-    const place = readArea(now);
-    columnsByRow.set(place.row, (columnsByRow.get(place.row) ?? new Set()).add(place.column));
-  }
-  const all = unknownsOf(sheet).filter(({ row, column }) => !legend.has(address(row, column)));
+  const all = places.filter(({ row, column }) => !legend.has(address(row, column)));
   const rows = all.filter(({ row, column }) => !summaries.has(address(row, column)));
+  const columnsOf = tableColumns(template, laid, new Set(all.map(({ row }) => row)));
   return (rows.length === 0 ? all : rows).map((place) => {
-    const columns = columnsByRow.get(place.row);
+    const columns = columnsOf.get(place.row);
     return finding(sheet, place, columns === undefined ? filledIn(sheet, place.row) : (column) => columns.has(column));
   });
 }

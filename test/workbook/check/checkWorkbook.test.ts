@@ -92,7 +92,7 @@ describe('formulas that are not the own ones any more', () => {
         expect(all).toBe(computedFormulas);
         expect(report.compared).toBeGreaterThan(computedFormulas / 2);
       }),
-      { numRuns: 25 },
+      { numRuns: 40 },
     );
     const column = check(edited(demo, { sheet: 'Trip sheet', lines: 'column', at: 5, inserted: 1 }));
     expect(found(column, 'formula')).toEqual([]);
