@@ -1,8 +1,8 @@
 // Inserts sheets into the document. Nothing of the user's is touched: names that are taken get a number, and where a step
 // fails, everything added so far is removed and the reason said.
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
-import { existingSheets } from './documentState';
-import { planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
+import { joinedSet, planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
+import { existingSheets, markedSheets } from './documentState';
 import { allOrNothing, type Did } from './undo';
 import { writeSheets } from './writeSheets';
 
@@ -52,8 +52,9 @@ function makeSheets(document: Document, { added, names, sheetsBefore }: Insertio
 export function insertSheets(wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport {
   const document = SpreadsheetApp.getActive();
   const plan = makePlan(document, wanted, templates);
+  const marks = plan.reused.length === 0 ? [] : markedSheets(document).map(({ mark }) => mark);
   return allOrNothing(words, (did) => {
-    writeSheets(plan, makeSheets(document, plan, did), plan.reused[0]?.set);
+    writeSheets(plan, makeSheets(document, plan, did), joinedSet(plan, marks));
     return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
   });
 }

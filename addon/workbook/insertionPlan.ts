@@ -2,6 +2,7 @@
 // are, and under what names everything goes.
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { referencesOf, type NewNames } from './formulaText';
+import type { SheetMark } from './snapshot';
 
 /** A sheet of ours that is in the document already and may be read by a new one. */
 export interface ExistingSheet {
@@ -103,4 +104,10 @@ export function planInsertion(
     ...added.flatMap(({ template }) => template.names.map(({ name }) => [name, freeName(name, '_', takenRanges)] as const)),
   ]);
   return { added, reused, names: { sheets, ranges }, sheetsBefore: document.sheets.length };
+}
+
+/** The set that new sheets join: that of the sheets they read, where it has none of their kind; undefined for one of their own. */
+export function joinedSet({ added, reused }: InsertionPlan, marks: readonly Pick<SheetMark, 'set' | 'key'>[]): string | undefined {
+  const joined = reused[0]?.set;
+  return marks.some(({ set, key }) => set === joined && added.some(({ template }) => template.key === key)) ? undefined : joined;
 }

@@ -145,6 +145,17 @@ describe('one sheet of the set', () => {
     expect(double.sheet('Dock side 2').cell(4, 2).formula).toBe('=yard_day+B2');
   });
 
+  it('joins the set of the sheets it reads, but never as the second of a kind', () => {
+    const double = withDouble();
+    const setOf = (name: string): unknown => (JSON.parse(double.sheet(name).metadata[0]?.getValue() ?? '{}') as { readonly set?: unknown }).set;
+    insertSmall(['start']);
+    insertSmall(['trip']);
+    expect(setOf('Dock side')).toBe(setOf('Yard'));
+    insertSmall(['trip']);
+    expect(setOf('Dock side 2')).toBe(setOf('Hold 2'));
+    expect(setOf('Dock side 2')).not.toBe(setOf('Yard'));
+  });
+
   it('finds a sheet under the name the user gave it, with the names it got', () => {
     const double = withDouble();
     double.document.setNamedRange('yard_day', double.sheet('Sheet1').getRange('A1'));

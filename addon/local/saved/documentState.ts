@@ -1,7 +1,7 @@
 // What of ours a saved workbook has already, and what is free in it.
 import type { IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { laidOut } from '../../workbook/laidOut';
-import type { ExistingSheet } from '../../workbook/insertionPlan';
+import { joinedSet, type ExistingSheet, type InsertionPlan } from '../../workbook/insertionPlan';
 import type { SheetMark } from '../../workbook/snapshot';
 import type { SheetKey, SheetTemplate } from '../../../sheets-templates/template';
 import { firstSet, markOf } from '../engine/sheetMark';
@@ -52,11 +52,11 @@ export function freeSheetId(data: IWorkbookData, key: SheetKey): string {
   return free;
 }
 
-/** The set that new sheets join: that of the sheets they read, where it has none of their kind; else one of their own. */
-export function setFor(data: IWorkbookData, keys: readonly SheetKey[], reused: readonly ExistingSheet[]): string {
+/** The set that new sheets join, or a fresh one of their own. */
+export function setFor(data: IWorkbookData, plan: InsertionPlan): string {
   const marks = markedSheets(data).map(({ mark }) => mark);
-  const joined = reused[0]?.set;
-  if (joined !== undefined && !marks.some((mark) => mark.set === joined && keys.includes(mark.key))) return joined;
+  const joined = joinedSet(plan, marks);
+  if (joined !== undefined) return joined;
   let free = firstSet;
   for (let next = 2; marks.some(({ set }) => set === free); next += 1) free = `${firstSet}-${next}`;
   return free;

@@ -40,7 +40,6 @@ export function withSheetsInserted(data: IWorkbookData, templates: readonly Shee
   const wanted = knownKeys(templates, keys);
   const names = { sheets: sheetNamesIn(data), ranges: [...rangeNamesIn(data)] };
   const plan = planInsertion(wanted, templates, names, wanted.length === templates.length ? [] : existingSheets(data, templates));
-  const added = plan.added.map(({ template }) => template.key);
-  const placed = placedSheets(data, plan, setFor(data, added, plan.reused));
+  const placed = placedSheets(data, plan, setFor(data, plan));
   return { data: withSheetsAdded(data, placed), inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
 }
