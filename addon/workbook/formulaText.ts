@@ -12,7 +12,7 @@ export interface NewNames {
 }
 
 /** "text" or #REF! and its like | 'Sheet name'! | word, with what follows it where that tells what the word is | comma | anything else. */
-const part = /("(?:[^"]|"")*"|#[A-Z/0]+!)|'((?:[^']|'')*)'!|([\p{L}\p{N}_.]+)(\s*[!(])?|(,)|[^"',\p{L}\p{N}_.]+|[\s\S]/gu;
+const part = /("(?:[^"]|"")*"|#[A-Z/0]+!)|'((?:[^']|'')*)'!|([\p{L}\p{N}_.]+)(\s*[!(])?|(,)|[^"'#,\p{L}\p{N}_.]+|[\s\S]/gu;
 
 export const quotedSheet = (name: string): string => `'${name.replace(/'/g, "''")}'`;
 

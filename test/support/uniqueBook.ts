@@ -18,7 +18,7 @@ export const nameOf = (key: SheetKey): string => templateOf(key).name;
 export const isEntry = ({ style }: { readonly style: string }): boolean => style.startsWith('input');
 export const isSingle = (template: SheetTemplate, { row, column }: CellPlace): boolean => {
   const entryAt = (at: number): boolean => template.cells.some((cell) => cell.row === at && cell.column === column && isEntry(cell));
-  const labelled = template.cells.some((cell) => cell.row === row && cell.column < column && cell.style === 'label');
+  const labelled = template.cells.some((cell) => cell.row === row && cell.column < column && cell.column >= column - 3 && cell.style === 'label');
   return labelled || !(entryAt(row - 1) || entryAt(row + 1));
 };
 

@@ -102,7 +102,7 @@ describe('out of sheets that the user changed', () => {
         for (const [place, content] of singles) expect([place, found.get(place)]).toEqual([place, content]);
         return true;
       }),
-      { numRuns: 15 },
+      { numRuns: 20 },
     );
     // Not all of them by being refused.
     expect(whole).toBeGreaterThan(5);
