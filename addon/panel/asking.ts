@@ -22,7 +22,7 @@ export interface Asking {
 /** Refusals are plain Errors with a sentence; anything else is a fault of the panel itself. */
 function reasonOf(thrown: unknown): string {
   if (thrown instanceof Error && thrown.name === 'Error') return thrown.message;
-  return `The panel has a fault. It said: ${String(thrown).replace(/\.?$/, '.')} Close the panel, open it again and try once more.`;
+  return `The panel has a fault. It said: ${String(thrown).replace(/\.?$/, '.')} Reload the page, open the panel again and try once more.`;
 }
 
 export function useAsking(): Asking {

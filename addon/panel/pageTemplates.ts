@@ -6,7 +6,7 @@ let unpacked: readonly SheetTemplate[] | undefined;
 
 export function pageTemplates(): readonly SheetTemplate[] {
   const text = document.getElementById('sheets')?.textContent;
-  if (!text) throw new Error('The sheets of this version are missing from the panel. Close the panel, open it again and try once more.');
+  if (!text) throw new Error('The sheets of this version are missing from the panel. Reload the page, open the panel again and try once more.');
   unpacked ??= unpackTemplates(JSON.parse(text) as PackedTemplates);
   return unpacked;
 }

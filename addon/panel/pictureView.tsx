@@ -1,6 +1,6 @@
 // The picture that belongs to the selected row, drawn when asked: no host tells the panel of a new selection.
 import { useRef, useState } from 'preact/hooks';
-import { selectedPicture } from '../pictures/selectedPicture';
+import { selectedPicture, type SelectedPicture } from '../pictures/selectedPicture';
 import { AskButton } from './askButton';
 import { useAsking, type Said } from './asking';
 import { FileLink, type OwnFile } from './fileLink';
@@ -19,6 +19,13 @@ const [usualWidth, heightForWidth] = [268, 1.3];
 /** Hold: Descent and hold card, row 54, as the name of a file. */
 const fileName = (of: string): string => `${of.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '')}.svg`;
 
+/** The sheet in sight is read soonest; every sheet only where nothing can be drawn from that one, since its row may read others. */
+async function pictureFrom(host: PanelHost, width: number): Promise<SelectedPicture> {
+  const size = { width, height: Math.round(width * heightForWidth) };
+  const ofShown = selectedPicture(await host.ask('readWorkbook', { sheets: 'shown' }), pageTemplates(), size);
+  return 'none' in ofShown ? selectedPicture(await host.ask('readWorkbook', { sheets: 'all' }), pageTemplates(), size) : ofShown;
+}
+
 export function PictureView({ host }: { readonly host: PanelHost }) {
   const asking = useAsking();
   const [drawn, setDrawn] = useState<Drawn>();
@@ -26,9 +33,7 @@ export function PictureView({ host }: { readonly host: PanelHost }) {
   const draw = async (): Promise<Said> => {
     let next: Drawn | undefined;
     try {
-      const workbook = await host.ask('readWorkbook', { sheets: 'shown' });
-      const width = place.current?.clientWidth ?? usualWidth;
-      const picture = selectedPicture(workbook, pageTemplates(), { width, height: Math.round(width * heightForWidth) });
+      const picture = await pictureFrom(host, place.current?.clientWidth ?? usualWidth);
       if ('none' in picture) return picture.none;
       next = { of: picture.of, file: { name: fileName(picture.of), type: 'image/svg+xml', text: picture.svg } };
       return { shown: `Drawn. ${picture.of}.` };

@@ -45,7 +45,7 @@ export function SendView({ host }: { readonly host: PanelHost }) {
         </>
       )}
       <h2>A sheet as plain values</h2>
-      <p>For somebody without the add-on, or for your records. The sheet in sight is copied beside itself, and in the copy each formula becomes the value that it shows now. Your sheet stays as it is.</p>
+      <p>For somebody without Rampwright, or for your records. The sheet in sight is copied beside itself, and in the copy each formula becomes the value that it shows now. Your sheet stays as it is.</p>
       <AskButton look="main" asking={asking} ask={() => asking.run('Copying the sheet.', freeze)}>
         Copy this sheet as values
       </AskButton>

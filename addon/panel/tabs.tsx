@@ -25,7 +25,7 @@ export function Tabs({ tabs }: TabsProps) {
   const opened = useRef(new Set<string>());
   opened.current.add(shown);
   const list = useRef<HTMLDivElement>(null);
-  const views = useRef<HTMLElement>(null);
+  const views = useRef<HTMLDivElement>(null);
   const show = (name: string): void => {
     setShown(name);
     // Scrolled down in one view, another still begins at its top: right below the tabs, which stay in sight.
@@ -42,7 +42,7 @@ export function Tabs({ tabs }: TabsProps) {
     list.current?.querySelector<HTMLElement>(`#tab-${next.name}`)?.focus();
   };
   return (
-    <>
+    <main>
       <div class="tabs" role="tablist" aria-label="Parts of the panel" ref={list} onKeyDown={onKeyDown}>
         {tabs.map(({ name, label }) => (
           <button key={name} id={`tab-${name}`} type="button" role="tab" aria-selected={name === shown} aria-controls={`view-${name}`} tabIndex={name === shown ? 0 : -1} onClick={() => show(name)}>
@@ -50,13 +50,13 @@ export function Tabs({ tabs }: TabsProps) {
           </button>
         ))}
       </div>
-      <main ref={views}>
+      <div class="views" ref={views}>
         {tabs.map(({ name, view }) => (
           <div key={name} id={`view-${name}`} role="tabpanel" aria-labelledby={`tab-${name}`} hidden={name !== shown}>
             {opened.current.has(name) && view()}
           </div>
         ))}
-      </main>
-    </>
+      </div>
+    </main>
   );
 }

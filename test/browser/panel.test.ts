@@ -1,34 +1,31 @@
 // The panel of the Google host in Chromium, at its 300 pixels, with a google.script.run that answers as the script does:
 // the built Code.js in a bare context, before the double.
+import { readFile } from 'node:fs/promises';
+import ical from 'ical.js';
 import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { googleFiles } from '../../addon/build/build';
-import { registry } from '../../functions/registry/index.generated';
+import type { WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
 import { bareContext } from '../bundle/bareContext';
-import { FakeRange } from '../google/double/range';
 import { runOnServer } from '../google/double/scriptRun';
 import { Double } from '../google/double/services';
+import { demoSnapshot, select, showAnswers } from './answeredDouble';
+import { openPanel, showView } from './panelSupport';
 import { launch } from './support';
 
+const names = sheetTemplates.map(({ name }) => name);
+
 let files: Awaited<ReturnType<typeof googleFiles>>;
+let demo: WorkbookSnapshot;
 let browser: Browser;
 let page: Page;
 let double: Double;
 let troubles: string[];
 
-/** What the platform puts into the page: each request runs on the server, plain data both ways. */
-const scriptRun = `window.google = { script: { run: (() => {
-  const runner = (ok, failed) => ({
-    withSuccessHandler: (handler) => runner(handler, failed),
-    withFailureHandler: (handler) => runner(ok, handler),
-    answerPanel: (...given) => void window.onServer(JSON.stringify(given)).then((text) => ok(JSON.parse(text)), (error) => failed(error)),
-  });
-  return runner();
-})() } };`;
-
 beforeAll(async () => {
   files = await googleFiles();
+  demo = await demoSnapshot();
   browser = await launch();
 });
 afterAll(async () => browser.close());
@@ -36,48 +33,106 @@ afterAll(async () => browser.close());
 beforeEach(async () => {
   double = new Double('Europe/Paris', { panel: files['panel.html'] });
   const script = bareContext(files['Code.js'], double.globals());
-  page = await browser.newPage({ viewport: { width: 300, height: 700 } });
-  troubles = [];
-  page.on('pageerror', (error) => troubles.push(error.message));
-  page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
-  page.on('request', (request) => troubles.push(`asked the network for ${request.url()}`));
-  await page.exposeFunction('onServer', async (given: string) => JSON.stringify(await runOnServer({ answerPanel: script.run('answerPanel') }, 'answerPanel', JSON.parse(given) as unknown[])));
-  await page.setContent(files['panel.html'].replace('<head>', () => `<head><script>${scriptRun}</script>`));
+  const topLevel = { answerPanel: script.run('answerPanel') };
+  ({ page, troubles } = await openPanel(browser, files['panel.html'], (...given) => runOnServer(topLevel, 'answerPanel', given)));
+});
+afterEach(async () => {
+  expect(troubles).toEqual([]);
+  await page.close();
 });
 
-const status = (): Promise<string> => page.locator('.outcome').innerText();
+const outcome = () => page.getByRole('tabpanel').getByRole('status').last();
+const said = async (kind: 'done' | 'shown' | 'refused'): Promise<string> => {
+  await page.locator(`[role=tabpanel]:not([hidden]) .outcome.${kind}`).waitFor({ state: 'attached' });
+  return (await outcome().textContent()) ?? '';
+};
+const press = (name: string): Promise<void> => page.getByRole('button', { name, exact: true }).click();
 
-describe('the panel', () => {
-  it('shows the caution first, fits 300 pixels in each view, and asks the network for nothing', async () => {
-    expect(await page.locator('.caution').innerText()).toBe('Planning aid only: the approved manual, official data, local rules and the pilot in command decide.');
-    const wide = (): Promise<number> => page.evaluate('document.documentElement.scrollWidth');
-    expect(await wide()).toBeLessThanOrEqual(300);
-    await page.getByRole('tab', { name: 'Functions' }).click();
-    expect(await wide()).toBeLessThanOrEqual(300);
-    for (const { name } of registry) {
-      await page.locator(`#function-${name}`).click();
-      expect(await wide(), name).toBeLessThanOrEqual(300);
-      await page.getByRole('button', { name: 'Back to the list' }).click();
-    }
-    expect(troubles).toEqual([]);
-  });
+async function insertEverything(): Promise<void> {
+  await press('Insert every sheet');
+  await said('done');
+  showAnswers(double, demo);
+}
 
+describe('Sheets', () => {
   it('inserts every sheet, and says which', async () => {
-    await page.getByRole('button', { name: 'Insert every sheet' }).click();
-    await page.locator('.outcome.done').waitFor();
-    expect(await status()).toBe(`Inserted: ${sheetTemplates.map(({ name }) => name).join(', ')}.`);
+    await press('Insert every sheet');
+    expect(await said('done')).toBe(`Inserted: ${names.join(', ')}.`);
     expect(double.document.sheets).toHaveLength(1 + sheetTemplates.length);
   });
 
   it('tells a refusal in words', async () => {
     double.recorder.failAt = 20;
-    await page.getByRole('button', { name: 'Insert every sheet' }).click();
-    await page.locator('.outcome.refused').waitFor();
-    expect(await status()).toMatch(/^Not done\. No sheet was inserted, .*Service Spreadsheets failed/);
+    await press('Insert every sheet');
+    expect(await said('refused')).toMatch(/^Not done\. No sheet was inserted, .*Service Spreadsheets failed/);
   });
 
+  it('says when there is nothing to bring up to date', async () => {
+    await press('Look for older sheets');
+    expect(await said('done')).toBe('This document has no sheets of Rampwright yet.');
+    await insertEverything();
+    await press('Look for older sheets');
+    await page.getByText('Every sheet of ours is up to date.').waitFor();
+    expect(await page.getByRole('heading', { name: 'Set 1: nothing to do' }).isVisible()).toBe(true);
+    expect(await page.getByRole('button', { name: 'Bring this set up to date' }).count()).toBe(0);
+  });
+});
+
+describe('Sheets, older ones', () => {
+  const madeOlder = (): void => {
+    for (const sheet of double.document.sheets) {
+      for (const one of sheet.getDeveloperMetadata()) {
+        one.remove();
+        sheet.addDeveloperMetadata(one.getKey(), one.getValue()?.replace(/"version":\d+/, '"version":0') ?? '', {});
+      }
+    }
+  };
+  const entry = sheetTemplates.flatMap(({ key, cells }) => (key === 'trip' ? cells.filter(({ style, value }) => style === 'input' && typeof value === 'number') : []))[0];
+  const entryOnTrip = () => double.sheet('Trip sheet').cell(entry?.row ?? 0, entry?.column ?? 0);
+
+  beforeEach(async () => {
+    await insertEverything();
+    madeOlder();
+    entryOnTrip().value = 1234.5;
+  });
+
+  it('brings a set up to date with the entries in it, keeps the older sheets, and puts the keyboard where it goes on', async () => {
+    await press('Look for older sheets');
+    await press('Bring this set up to date');
+    await page.getByText('Look the new ones through').waitFor();
+    expect(await said('done')).toBe(`Up to date, with your entries: ${names.map((name) => `"${name}"`).join(', ')}. The older ones are kept as ${names.map((name) => `"${name} (before)"`).join(', ')}. Look the new ones through; then the older ones may be deleted.`);
+    expect(entryOnTrip().value).toBe(1234.5);
+    expect(double.sheet('Trip sheet (before)').cell(entry?.row ?? 0, entry?.column ?? 0).value).toBe(1234.5);
+    expect(await page.evaluate('document.activeElement.textContent')).toBe('Bring up to date');
+    expect(await page.getByRole('button', { name: 'Bring this set up to date' }).count()).toBe(0);
+  });
+
+  it('tells what stands in the way, and then has no button for it', async () => {
+    double.sheet('Start').cell(30, 2).value = 42;
+    await press('Look for older sheets');
+    await page.getByRole('heading', { name: 'What stands in the way' }).waitFor();
+    expect(await page.getByText('"Start" holds what has no place').textContent()).toContain('B30 42');
+    expect(await page.getByRole('button', { name: 'Bring this set up to date' }).count()).toBe(0);
+    expect(double.document.sheets).toHaveLength(1 + sheetTemplates.length);
+  });
+
+  it('changes nothing when what was read out no longer holds, and takes what was typed last', async () => {
+    await press('Look for older sheets');
+    double.sheet('Start').cell(30, 2).value = 'a remark';
+    await press('Bring this set up to date');
+    expect(await said('refused')).toMatch(/^Not done\. The sheets were changed since you looked\./);
+    expect(double.document.sheets).toHaveLength(1 + sheetTemplates.length);
+    expect(await page.getByText('These texts of "Start"').textContent()).toContain('B30 "a remark"');
+    entryOnTrip().value = 77.25;
+    await press('Bring this set up to date');
+    await page.getByText('Look the new ones through').waitFor();
+    expect(entryOnTrip().value).toBe(77.25);
+  });
+});
+
+describe('Functions', () => {
   it('is worked by the keyboard alone: finds a function and puts its example into the selected cell', async () => {
-    double.app.selected = new FakeRange(double.sheet('Sheet1'), { row: 4, column: 2, lastRow: 4, lastColumn: 2 });
+    select(double, 'Sheet1', 4, 2);
     await page.keyboard.press('Tab');
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Tab');
@@ -88,18 +143,136 @@ describe('the panel', () => {
     await page.waitForFunction("document.activeElement.textContent === 'PRESSURE_ALTITUDE'");
     await page.keyboard.press('Tab');
     await page.keyboard.press('Enter');
-    await page.locator('.outcome.done').waitFor();
-    expect(await status()).toBe('The example is in B4.');
+    expect(await said('done')).toBe('The example is in B4.');
     expect(double.sheet('Sheet1').cell(4, 2).formula).toMatch(/^=PRESSURE_ALTITUDE\(.*;.*\)$/);
     await page.keyboard.press('Escape');
     await page.waitForFunction("document.activeElement.id === 'function-PRESSURE_ALTITUDE'");
   });
+});
 
-  it('says what helps when the platform itself fails', async () => {
+describe('Picture', () => {
+  const picture = () => page.getByRole('img');
+
+  beforeEach(async () => {
+    await insertEverything();
+    await showView(page, 'Picture');
+  });
+
+  it('draws the selected row as wide as the panel has room, says what and from where, and saves it', async () => {
+    select(double, 'Descent and hold card', 55);
+    await press('Draw the selected row');
+    expect(await said('shown')).toBe('Drawn. Hold: Descent and hold card, row 54.');
+    expect(await page.locator('figcaption').textContent()).toBe('Hold: Descent and hold card, row 54');
+    expect(await picture().getAttribute('width')).toBe('268');
+    expect(await picture().textContent()).toContain('entry teardrop');
+    const [saved] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name: 'Save the picture (SVG)' }).click()]);
+    expect(saved.suggestedFilename()).toBe('hold-descent-and-hold-card-row-54.svg');
+    expect(await readFile(await saved.path(), 'utf8')).toMatch(/^<svg xmlns="http:\/\/www\.w3\.org\/2000\/svg".*<\/svg>$/s);
+  });
+
+  it('keeps the focus when it draws another row, and takes the picture away where there is none', async () => {
+    select(double, 'Weight and balance', 46);
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    await page.locator('figcaption', { hasText: 'Weight and balance, row 46' }).waitFor();
+    select(double, 'Currency log', 31);
+    await page.keyboard.press('Enter');
+    await page.locator('figcaption', { hasText: 'Currency log, row 31' }).waitFor();
+    expect(await page.evaluate('document.activeElement.textContent')).toBe('Draw the selected row');
+    select(double, 'Sheet1', 1);
+    await page.keyboard.press('Enter');
+    expect(await said('done')).toMatch(/^Nothing on "Sheet1" has a picture\. Select a row of/);
+    expect(await picture().count()).toBe(0);
+  });
+});
+
+describe('Check', () => {
+  it('counts in words what was found and what was not, and goes to a cell', async () => {
+    await insertEverything();
+    double.sheet('Trip sheet').cell(7, 7).formula = '';
+    Object.assign(double.sheet('Sheet1').cell(3, 2), { formula: '=1/0', value: '#DIV/0!' });
+    await showView(page, 'Check');
+    await press('Check this workbook');
+    await said('shown');
+    const counts = await page.locator('ul.counts > li').allTextContents();
+    expect(counts).toContain('1 cell with an error');
+    expect(counts).toContain('1 formula of a sheet of ours was changed');
+    expect(counts).toContain('No cell that changes by itself feeds our functions.');
+    expect(counts).toContain('Judged on 2026-11-25, as_of of "Start".');
+    expect(await page.locator('.calls .sum').textContent()).toBe('In all24');
+    await page.getByRole('button', { name: 'Go to B3 of Sheet1' }).click();
+    expect(await said('done')).toBe('B3 is selected.');
+    expect(double.document.active.name).toBe('Sheet1');
+    expect(double.document.selected?.getA1Notation()).toBe('B3');
+    await page.getByRole('button', { name: 'Go to G7 of Trip sheet' }).click();
+    await page.getByText('G7 is selected.').waitFor();
+    expect(double.document.active.name).toBe('Trip sheet');
+  });
+
+  it('takes the report away when a later check is refused, and keeps it while another view is shown', async () => {
+    await insertEverything();
+    await showView(page, 'Check');
+    await press('Check this workbook');
+    await said('shown');
+    await showView(page, 'Send');
+    await showView(page, 'Check');
+    expect(await page.locator('ul.counts').count()).toBe(1);
+    Object.assign(double.sheet('Trip sheet').cell(7, 7), { value: 'Loading...' });
+    await press('Check this workbook');
+    expect(await said('refused')).toMatch(/^Not done\. /);
+    expect(await page.locator('ul.counts').count()).toBe(0);
+  });
+});
+
+describe('Send', () => {
+  beforeEach(async () => {
+    await insertEverything();
+    await showView(page, 'Send');
+  });
+
+  it('saves the calendar file, tells what is not in it, and leaves a link to save it again', async () => {
+    const [saved] = await Promise.all([page.waitForEvent('download'), press('Make the calendar file')]);
+    expect(saved.suggestedFilename()).toBe('rampwright.ics');
+    const events = new ical.Component(ical.parse(await readFile(await saved.path(), 'utf8')) as [string, unknown[], unknown[]]).getAllSubcomponents('vevent');
+    const told = await said('shown');
+    expect(told).toContain(`Calendar file rampwright.ics: ${events.length} dates, as of 2026-11-25.`);
+    expect(told).toContain('Not in it: ');
+    expect(await page.getByText(told).first().isVisible()).toBe(true);
+    const [again] = await Promise.all([page.waitForEvent('download'), page.getByRole('link', { name: 'Save rampwright.ics' }).click()]);
+    expect(again.suggestedFilename()).toBe('rampwright.ics');
+  });
+
+  it('says when there is nothing for a calendar', async () => {
+    double.document.sheets = double.document.sheets.slice(0, 1);
+    double.document.active = double.sheet('Sheet1');
+    await press('Make the calendar file');
+    expect(await said('done')).toMatch(/^No calendar file/);
+    expect(await page.getByRole('link').count()).toBe(0);
+  });
+
+  it('copies the sheet in sight as values, and names the copy', async () => {
+    select(double, 'Trip sheet', 1);
+    await press('Copy this sheet as values');
+    const told = await said('done');
+    expect(told).toMatch(/^The copy is the sheet "Trip sheet \(values\)": \d+ formulas are values there\./);
+    expect(double.sheet('Trip sheet (values)').cell(3, 2).formula).toBe('');
+    expect(double.sheet('Trip sheet').cell(3, 2).formula).not.toBe('');
+  });
+});
+
+describe('a failure of the platform', () => {
+  const buttons = [['Sheets', 'Insert every sheet'], ['Sheets', 'Look for older sheets'], ['Picture', 'Draw the selected row'], ['Check', 'Check this workbook'], ['Send', 'Make the calendar file'], ['Send', 'Copy this sheet as values']] as const;
+
+  it('is told with what helps, in every view', async () => {
     await page.evaluate('window.onServer = () => Promise.reject(new Error("PERMISSION_DENIED"))');
-    await page.getByRole('button', { name: 'Insert every sheet' }).click();
-    await page.locator('.outcome.refused').waitFor();
-    expect(await status()).toContain('It said: PERMISSION_DENIED.');
-    expect(await status()).toContain('several Google accounts');
+    for (const [view, name] of buttons) {
+      await showView(page, view);
+      await press(name);
+      const told = await said('refused');
+      expect(told, name).toMatch(/^Not done\. /);
+      expect(told, name).toContain('It said: PERMISSION_DENIED.');
+      expect(told, name).toContain('several Google accounts');
+      expect(await page.getByRole('button', { name }).getAttribute('aria-disabled'), name).toBe('false');
+    }
   });
 });
