@@ -138,4 +138,13 @@ describe('the workbook', () => {
     expect(await textOf(page, 'saved')).toBe('Saved');
     expect(watched).toEqual({ foreign: [], errors: [] });
   });
+
+  it('draws nothing on a copied sheet, whose drawing would show the cells of the first', async () => {
+    await page.evaluate(`(() => { const { workbook } = window.rampwright; workbook.setActiveSheet(workbook.duplicateSheet(workbook.getSheetByName(${JSON.stringify(balance.name)}))); })()`);
+    await page.locator('.chart p').waitFor();
+    expect(await page.locator('.chart').innerText()).toMatch(/^This sheet is a copy/);
+    await page.screenshot({ path: join(pictures, 'copied.png') });
+    await showSheet(page, balance.name);
+    await page.locator('.chart svg').waitFor();
+  });
 });

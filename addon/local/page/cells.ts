@@ -12,13 +12,22 @@ export function contentAt(sheet: Worksheet, row: number, column: number): ICellD
   return sheet.getSheet().getCellWithFilteredInterceptors(row, column, String(INTERCEPTOR_POINT.CELL_CONTENT), unformatted) ?? {};
 }
 
-/** The cells behind a name of the workbook as values, empty cells as ""; nothing where the name is gone. */
-export function valuesNamed(workbook: Workbook, name: string): unknown[][] {
+/** Sheet and range behind a name of the workbook; undefined where they are gone. */
+function placeNamed(workbook: Workbook, name: string): { readonly sheet: Worksheet; readonly range: string } | undefined {
   const reference = workbook.getDefinedName(name)?.getFormulaOrRefString();
-  if (reference === undefined || reference.includes('#REF!')) return [];
+  if (reference === undefined || reference.includes('#REF!')) return undefined;
   const { sheet: sheetName, range } = splitSheetReference(reference);
   const sheet = workbook.getSheetByName(sheetName);
-  if (sheet === null) return [];
+  return sheet === null ? undefined : { sheet, range };
+}
+
+export const sheetNamed = (workbook: Workbook, name: string): Worksheet | undefined => placeNamed(workbook, name)?.sheet;
+
+/** The cells behind a name of the workbook as values, empty cells as ""; nothing where the name is gone. */
+export function valuesNamed(workbook: Workbook, name: string): unknown[][] {
+  const place = placeNamed(workbook, name);
+  if (place === undefined) return [];
+  const { sheet, range } = place;
   const { startRow, endRow, startColumn, endColumn } = rangeFromA1(range);
   return Array.from({ length: endRow - startRow + 1 }, (_, row) => Array.from({ length: endColumn - startColumn + 1 }, (__, column) => contentAt(sheet, startRow + row, startColumn + column).v ?? ''));
 }

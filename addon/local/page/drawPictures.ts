@@ -17,6 +17,6 @@ const picture = (workbook: Workbook, { drawn, width, height }: PictureRecord): s
 
 /** What is drawn escapes every text it is given. */
 export function drawPictures(api: FUniver): void {
-  registerDrawing<ChartRecord>(api, { component: chartComponent, className: 'chart', draw: chart });
-  registerDrawing<PictureRecord>(api, { component: pictureComponent, className: 'picture', draw: picture });
+  registerDrawing<ChartRecord>(api, { component: chartComponent, className: 'chart', draw: chart, nameOf: ({ series }) => series[0]?.x });
+  registerDrawing<PictureRecord>(api, { component: pictureComponent, className: 'picture', draw: picture, nameOf: ({ drawn }) => Object.values(drawn.from)[0] });
 }

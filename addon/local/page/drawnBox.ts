@@ -4,6 +4,7 @@ import type { FUniver } from '@univerjs/core/facade';
 import type {} from '@univerjs/sheets-drawing-ui/facade';
 import type {} from '@univerjs/ui/facade';
 import { createElement, useEffect, useRef, type ReactElement } from 'react';
+import { sheetNamed } from './cells';
 import type { Workbook } from './grid';
 
 export interface Drawing<Data> {
@@ -12,23 +13,34 @@ export interface Drawing<Data> {
   readonly className: string;
   /** Markup for the box; texts in it are escaped. */
   readonly draw: (workbook: Workbook, data: Data) => string;
+  /** One of the names of the workbook behind the drawing: it tells whose cells are drawn. */
+  readonly nameOf: (data: Data) => string | undefined;
 }
 
-export function registerDrawing<Data>(api: FUniver, { component, className, draw }: Drawing<Data>): void {
+const ofAnotherSheet = '<p>This sheet is a copy, and this drawing would show the cells of the sheet it was copied from. To have a sheet with a drawing of its own, insert it from the panel.</p>';
+
+/** The grid copies a drawing with its sheet, but not the names that it reads: the copy would look right and show other cells. */
+function standsElsewhere(workbook: Workbook, drawing: string, name: string | undefined): boolean {
+  const standsOn = workbook.getSheets().find((sheet) => sheet.getAllFloatDoms().some(({ id }) => id === drawing));
+  const read = name === undefined ? undefined : sheetNamed(workbook, name);
+  return standsOn !== undefined && read !== undefined && standsOn.getSheetId() !== read.getSheetId();
+}
+
+export function registerDrawing<Data>(api: FUniver, { component, className, draw, nameOf }: Drawing<Data>): void {
   const formula = api.getFormula();
-  const Box = ({ data }: { readonly data: Data }): ReactElement => {
+  const Box = ({ data, floatDomId }: { readonly data: Data; readonly floatDomId: string }): ReactElement => {
     const box = useRef<HTMLDivElement>(null);
     useEffect(() => {
       const element = box.current;
       if (element === null) return undefined;
       const drawNow = (): void => {
         const workbook = api.getActiveWorkbook();
-        if (workbook !== null) element.innerHTML = draw(workbook, data);
+        if (workbook !== null) element.innerHTML = standsElsewhere(workbook, floatDomId, nameOf(data)) ? ofAnotherSheet : draw(workbook, data);
       };
       drawNow();
       const calculated = formula.calculationEnd(drawNow);
       return () => calculated.dispose();
-    }, [data]);
+    }, [data, floatDomId]);
     return createElement('div', { ref: box, className });
   };
   api.registerComponent(component, Box);
