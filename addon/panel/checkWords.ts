@@ -26,7 +26,7 @@ const words: Readonly<Record<FindingKind, Words>> = {
     none: ({ compared }) => (compared === 0 ? undefined : `No changed formulas among the ${compared} that were compared.`),
   },
   // The days themselves are told beside the counts.
-  day: { one: 'as_of to look at', many: 'as_of to look at' },
+  day: { one: 'day (as_of) to look at', many: 'days (as_of) to look at' },
   volatile: { one: 'call fed by a cell that changes by itself', many: 'calls fed by cells that change by themselves', none: () => 'No cell that changes by itself feeds our functions.' },
   moved: { one: 'sheet could not be compared whole', many: 'sheets could not be compared whole' },
 };
