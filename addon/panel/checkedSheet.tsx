@@ -1,5 +1,5 @@
 // The findings of one sheet, each with its cell as a button. Of many, the first are shown until the rest are asked for.
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Finding } from '../workbook/check/checkWorkbook';
 import { AskButton } from './askButton';
 import type { Asking } from './asking';
@@ -29,7 +29,7 @@ export function CheckedSheet({ name, findings, asking, goTo }: CheckedSheetProps
   const list = useRef<HTMLUListElement>(null);
   const shown = all ? findings : findings.slice(0, shownAtFirst);
   // The button that showed the rest is gone, so the keyboard goes on at the first of them.
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (all) list.current?.querySelectorAll('button')[shownAtFirst]?.focus();
   }, [all]);
   return (
