@@ -1,4 +1,4 @@
-// The two buttons at the foot for files: the calendar that goes out, the flights that come in, and what became of them.
+// The buttons at the foot for files: the calendar and the Excel file that go out, the flights that come in, and what became of them.
 import type { DateOrder } from '../importLog';
 import { elementNamed } from './elements';
 import type { LiveWorkbook } from './liveWorkbook';
@@ -6,12 +6,14 @@ import { say, sayFailure } from './toldStrip';
 
 const orders: readonly DateOrder[] = ['day first', 'month first'];
 
-function download(name: string, text: string): void {
+const mediaTypes = { calendar: 'text/calendar;charset=utf-8', excel: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet' } as const;
+
+function download(name: string, content: BlobPart, type: string): void {
   const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'text/calendar;charset=utf-8' }));
+  link.href = URL.createObjectURL(new Blob([content], { type }));
   link.download = name;
   link.click();
-  // The browser must have begun to read before the text goes.
+  // The browser must have begun to read before the content goes.
   setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
@@ -29,7 +31,15 @@ async function sendCalendar({ settled, snapshot }: LiveWorkbook): Promise<void> 
   const { calendarFile } = await import('../../calendar/calendarFile');
   await settled();
   const { text, said } = calendarFile(snapshot('all'));
-  if (text !== undefined) download('rampwright.ics', text);
+  if (text !== undefined) download('rampwright.ics', text, mediaTypes.calendar);
+  say(said);
+}
+
+async function sendExcel({ settled, workbook, snapshot }: LiveWorkbook): Promise<void> {
+  const { xlsxFile } = await import('../xlsx/xlsxFile');
+  await settled();
+  const { bytes, said } = await xlsxFile(workbook.save(), snapshot('all'));
+  download('rampwright.xlsx', bytes, mediaTypes.excel);
   say(said);
 }
 
@@ -44,6 +54,7 @@ async function takeFlights(live: LiveWorkbook, text: string, order?: DateOrder):
 export function offerFiles(live: LiveWorkbook): void {
   const chooser = elementNamed('flights-file') as HTMLInputElement;
   elementNamed('calendar-button').addEventListener('click', () => void sendCalendar(live).catch(sayFailure));
+  elementNamed('excel-button').addEventListener('click', () => void sendExcel(live).catch(sayFailure));
   elementNamed('flights-button').addEventListener('click', () => chooser.click());
   chooser.addEventListener('change', () => {
     const file = chooser.files?.[0];

@@ -1,0 +1,96 @@
+// The whole workbook as an Excel file of values: bytes to save, and what to tell the user. The one place that calls the library.
+import type { IWorkbookData } from '@univerjs/core';
+import { writeXlsx } from 'hucre';
+import { fontFamily, styles, verdictTints } from '../../../sheets-templates/look';
+import { isoFromSerial } from '../../workbook/serialDates';
+import type { SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
+import { rangeFromA1, type CellRange } from '../engine/a1';
+import { resourceIn } from '../engine/workbookData';
+import { resourceNames } from '../engine/workbookResources';
+import { nameRecords } from '../engine/workbookSnapshot';
+import { aboutName, aboutSheet } from './aboutSheet';
+import { chartsInFile, drawingsOn } from './charts';
+import { longestText } from './fileText';
+import { mendPackage } from './mendPackage';
+import { sheetContents, type SheetInFile } from './sheetContents';
+import { permittedNames } from './sheetNames';
+
+export interface XlsxFile {
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  /** For the user, in sentences. */
+  readonly said: string;
+}
+
+interface TintRule {
+  readonly ranges: readonly CellRange[];
+  readonly rule: { readonly type: string; readonly subType?: string; readonly value?: unknown };
+}
+
+/** The name that the templates give to the day on which everything is judged. */
+const clock = 'as_of';
+
+const quoted = (name: string): string => `"${name}"`;
+
+/** The rules that the templates bring: a cell holds the word of a verdict. */
+function isVerdictRule({ rule: { type, subType, value } }: TintRule): boolean {
+  const word = type === 'highlightCell' && subType === 'formula' ? /^=\$?[A-Z]+\$?\d+="([A-Z]+)"$/.exec(String(value))?.[1] : undefined;
+  return word !== undefined && word in verdictTints;
+}
+
+/** The day as a sheet of ours was given it: an ISO day, or what stands there instead. */
+function dayOf({ names, sheets }: WorkbookSnapshot, { mark }: SheetSnapshot): string | undefined {
+  const place = names.find(({ name }) => name === (mark?.names[clock] ?? ''));
+  const sheet = sheets.find(({ name }) => name === place?.sheet);
+  if (place === undefined || sheet === undefined) return undefined;
+  const { startRow, startColumn } = rangeFromA1(place.range);
+  const value = sheet.values[startRow]?.[startColumn] ?? '';
+  return typeof value === 'number' && value > 0 ? isoFromSerial(Math.floor(value)) : undefined;
+}
+
+function days(snapshot: WorkbookSnapshot): string[] {
+  return [...new Set(snapshot.sheets.flatMap((sheet) => dayOf(snapshot, sheet) ?? []))].sort();
+}
+
+function asOfSentence(found: readonly string[]): string {
+  if (found.length === 0) return 'Values as of: not known, since the workbook has no day under the name "as_of".';
+  return `Values as of ${found.join(' and ')}: the day "as_of" on which ${found.length === 1 ? 'everything' : 'each set of sheets'} is judged.`;
+}
+
+/** What is not as it was in the workbook. */
+function differences({ sheets }: WorkbookSnapshot, names: readonly string[]): string[] {
+  const renamed = sheets.flatMap(({ name }, index) => (names[index] === name ? [] : [`The sheet ${quoted(name)} is called ${quoted(names[index] ?? '')} here, since Excel does not take that name.`]));
+  const long = sheets.flatMap(({ name, values }) => (values.some((row) => row.some((value) => String(value).length > longestText)) ? [name] : []));
+  return [...renamed, ...(long.length === 0 ? [] : [`A text was cut after ${longestText} characters, the most that a cell of Excel holds, in: ${long.map(quoted).join(', ')}.`])];
+}
+
+const chartsLeftOut = (titles: readonly string[]): string[] =>
+  titles.map((title) => `The chart ${quoted(title)} is not in this file: its columns are not all numbers, or belong to another sheet.`);
+
+/** Every printed page says what it is; & begins a code there. */
+const footOf = (found: readonly string[]): string => `&L&8Planning aid only. Rampwright${found.length === 0 ? '' : `, values as of ${found.join(' and ')}`}&R&8&A, page &P of &N`;
+
+/** `snapshot` holds every sheet of `data`, in the same order. */
+export async function xlsxFile(data: IWorkbookData, snapshot: WorkbookSnapshot): Promise<XlsxFile> {
+  const ids = data.sheetOrder.filter((id) => data.sheets[id] !== undefined);
+  const permitted = permittedNames([...snapshot.sheets.map(({ name }) => name), aboutName]);
+  const names = new Map(ids.map((id, index) => [id, permitted[index] ?? '']));
+  const tints = resourceIn<readonly TintRule[]>(data, resourceNames.tints);
+  const notes = resourceIn<SheetInFile['notes']>(data, resourceNames.notes);
+  const drawings = resourceIn<Parameters<typeof drawingsOn>[0][string]>(data, resourceNames.drawings);
+  const records = nameRecords(data);
+  const charts = snapshot.sheets.map((sheet, index) => chartsInFile(drawingsOn(drawings, ids[index] ?? ''), records, sheet, permitted[index] ?? ''));
+  const found = days(snapshot);
+  const foot = footOf(found);
+  const sheets = snapshot.sheets.map((sheet, index) => {
+    const id = ids[index] ?? '';
+    const tinted = (tints[id] ?? []).filter(isVerdictRule).flatMap(({ ranges }) => ranges);
+    return sheetContents({ data, sheet: data.sheets[id] ?? {}, snapshot: sheet, names, tinted, notes: notes[id] ?? {}, charts: charts[index]?.charts ?? [], foot });
+  });
+  const about = [...differences(snapshot, permitted), ...chartsLeftOut(charts.flatMap(({ leftOut }) => leftOut))];
+  const bytes = await writeXlsx({
+    sheets: [aboutSheet(permitted[permitted.length - 1] ?? aboutName, asOfSentence(found), about, foot), ...sheets],
+    defaultFont: { name: fontFamily, size: styles.plain.size },
+    properties: { title: 'Rampwright workbook, values only', creator: 'Rampwright' },
+  });
+  return { bytes: mendPackage(bytes), said: [`Excel file rampwright.xlsx: ${sheets.length} sheets, values only, no live formulas. ${asOfSentence(found)}`, ...about].join(' ') };
+}
