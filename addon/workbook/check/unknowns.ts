@@ -26,9 +26,13 @@ function itemBeside(sheet: SheetSnapshot, place: CellPlace, isOfTable: (column: 
   return [...new Set(texts.filter((text) => text !== '' && !verdictWord.test(text) && !saysNothing.test(text)))].slice(0, mostWords).join(', ');
 }
 
-function reasonBeside(sheet: SheetSnapshot, { row, column }: CellPlace): string {
-  const reason = (sheet.values[row - 1] ?? []).slice(column).find((value): value is string => typeof value === 'string' && value.trim() !== '' && !verdictWord.test(value));
-  return reason?.trim() ?? '';
+/** The first text behind the verdict in the same table; what stands beyond is of something else. */
+function reasonBeside(sheet: SheetSnapshot, { row, column }: CellPlace, isOfTable: (column: number) => boolean): string {
+  for (let at = column + 1; isOfTable(at); at += 1) {
+    const text = textAt(sheet, row, at).trim();
+    if (text !== '' && !verdictWord.test(text)) return text;
+  }
+  return '';
 }
 
 /** A row of several verdicts has no reason beside it; the head of the column tells which one it is. */
@@ -55,7 +59,7 @@ function unknownsOf(sheet: SheetSnapshot): CellPlace[] {
 function finding(sheet: SheetSnapshot, place: CellPlace, isOfTable: (column: number) => boolean): Finding {
   const several = isOneOfSeveral(sheet, place, isOfTable);
   const item = [itemBeside(sheet, place, isOfTable), several ? headAbove(sheet, place) : ''].filter((text) => text !== '').join(', ');
-  const reason = several ? '' : reasonBeside(sheet, place);
+  const reason = several ? '' : reasonBeside(sheet, place, isOfTable);
   return findingAt('unknown', sheet, place, `${item === '' ? '' : `${item}: `}UNKNOWN${reason === '' ? '' : `, ${reason}`}${/[.!?]$/.test(reason) ? '' : '.'}`);
 }
 
