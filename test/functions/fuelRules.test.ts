@@ -28,7 +28,8 @@ describe('FUEL_REQUIRED', () => {
     fc.assert(fc.property(fc.constantFrom(...fuelRuleNames), minutes, fc.integer({ min: 1, max: 900 }), minutes, (rule, trip, tenths, alternate) => {
       const { required } = answer('FUEL_REQUIRED', rule, trip, tenths / 10, alternate);
       expect(answer('FUEL_ENDURANCE', required, tenths / 10, fuelRules[rule].reserveMinutes).minutes).toBeCloseTo(trip + alternate, 6);
-      expect(Number(answer('FUEL_REQUIRED', rule, trip, tenths / 10, alternate, 1, 5).required)).toBeGreaterThanOrEqual(Number(required) + 1);
+      // Of a trip of no minutes the contingency is nothing, and only the taxi fuel is added: equal but for the last bits.
+      expect(Number(answer('FUEL_REQUIRED', rule, trip, tenths / 10, alternate, 1, 5).required)).toBeGreaterThanOrEqual(Number(required) + 1 - 1e-9);
     }));
   });
 });
