@@ -1,5 +1,5 @@
-// Files at the foot of the page: the calendar that is downloaded, read back by another program's parser (ical.js), and the
-// flights that are taken in, whatever the order of their columns.
+// Files at the foot of the page: the calendar that is downloaded, read back by another program's parser (ical.js), the Excel
+// file, read back by a reader of its own, and the flights that are taken in, whatever the order of their columns.
 import { mkdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
@@ -8,6 +8,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { sheetTemplates } from '../../sheets-templates';
 import { currencyLogSheet } from '../../sheets-templates/currencyLog';
+import { readXlsx, type ReadSheet } from '../support/readXlsx';
 import { calculations, clickCell, launch, openPage, root, serveTemplates, showSheet, shown, textOf, untilSaved, watch, type Served, type Watched } from './support';
 
 const rowOf = (label: string): number => currencyLogSheet.cells.find(({ value }) => value === label)?.row ?? 0;
@@ -68,6 +69,15 @@ describe('files at the foot of the page', () => {
     return eventsIn(await readFile(await file.path(), 'utf8'));
   }
 
+  async function excelFile(): Promise<ReadSheet[]> {
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'Excel file (.xlsx)' }).focus();
+    await page.keyboard.press('Enter');
+    const file = await download;
+    expect(file.suggestedFilename()).toBe('rampwright.xlsx');
+    return readXlsx(await readFile(await file.path()));
+  }
+
   beforeAll(async () => {
     mkdirSync(join(root, 'build/screenshots'), { recursive: true });
     served = await serveTemplates(sheetTemplates);
@@ -97,6 +107,28 @@ describe('files at the foot of the page', () => {
     expect(starting('Last good day: DEMO-1 annual inspection')[0]?.when).toBe('2027-03-31');
     expect(await said()).toMatch(new RegExp(`^Calendar file rampwright\\.ics: ${events.length} dates, as of 2026-11-25\\. Not in it: .*DEMO-3 annual inspection: no last good day`));
     await page.screenshot({ path: join(root, 'build/screenshots/files.png') });
+  });
+
+  it('downloads the workbook as an Excel file of what stands in the grid, spilled answers and half-typed entries included', async () => {
+    await clickCell(page, 'O7');
+    await page.keyboard.type('typed and not entered');
+    const [about, ...sheets] = await excelFile();
+    expect(about?.name).toBe('About this file');
+    expect(sheets.map(({ name, formulas }) => [name, formulas])).toEqual(sheetTemplates.map(({ name }) => [name, 0]));
+    const log = sheets.find(({ name }) => name === currencyLogSheet.name);
+    expect(log?.cells.get('O7')?.value).toBe('typed and not entered');
+    for (let row = pilotRow; row < pilotRow + 10; row += 1) {
+      expect(log?.cells.get(`A${row}`)?.value).toBe(await shown(page, `A${row}`));
+      expect(['OK', 'CHECK', 'NO', 'UNKNOWN']).toContain(log?.cells.get(`D${row}`)?.value);
+      expect(log?.cells.get(`D${row}`)?.fill).toBeDefined();
+      const lapses = log?.cells.get(`E${row}`);
+      const inGrid = await shown(page, `E${row}`);
+      if (inGrid) expect(new Date((Number(lapses?.value) - 25_569) * 86_400_000).toISOString().slice(0, 10)).toBe(inGrid);
+      expect(lapses?.numberFormat).toBe('yyyy-mm-dd');
+    }
+    expect(await said()).toBe('Excel file rampwright.xlsx: 7 sheets, values only, no live formulas. Values as of 2026-11-25: the day "as_of" on which everything is judged.');
+    await page.screenshot({ path: join(root, 'build/screenshots/files-excel.png') });
+    await sheet(`workbook.getActiveSheet().getRange('O7').setValue('');`);
   });
 
   it('adds nothing from a file that is no log, and says why', async () => {

@@ -3,7 +3,7 @@ import { scaleLinear } from 'd3-scale';
 import type { ChartMarkerSymbol, SheetChart, WriteSheet } from 'hucre';
 import type { SheetSnapshot } from '../../workbook/snapshot';
 import { a1FromRange, quoteSheetName, rangeFromA1, splitSheetReference, type CellRange } from '../engine/a1';
-import { chartComponent } from '../engine/workbookIds';
+import { chartComponent, plainRowHeight } from '../engine/workbookIds';
 import type { ChartRecord, NameRecord } from '../engine/workbookResources';
 
 /** A chart or a picture over the grid, as the engine keeps it. */
@@ -13,10 +13,16 @@ export interface KeptDrawing {
   readonly data: unknown;
 }
 
+/** Offsets in pixels into the cell. */
 interface KeptCorner {
   readonly row: number;
+  readonly rowOffset: number;
   readonly column: number;
+  readonly columnOffset: number;
 }
+
+/** The file has corners of whole cells only: the nearer one, as far as usual cells go. */
+const nearest = ({ row, rowOffset, column, columnOffset }: KeptCorner): { row: number; col: number } => ({ row: row + (rowOffset > plainRowHeight / 2 ? 1 : 0), col: column + (columnOffset > 40 ? 1 : 0) });
 
 type Series = SheetChart['series'][number];
 
@@ -101,11 +107,14 @@ function scale({ values }: SheetSnapshot, ranges: readonly CellRange[]): { reado
 
 function chart({ title, description, xTitle, yTitle }: ChartRecord, charted: readonly Charted[], snapshot: SheetSnapshot, { from, to }: KeptDrawing['sheetTransform']): SheetChart {
   type Axis = NonNullable<NonNullable<SheetChart['axes']>['x']>;
-  const axis = (words: string, ranges: readonly CellRange[], turned: number): Axis => ({ title: words, axisTitleFontSize: 9, axisTitleRotation: turned, gridlines: { major: true }, scale: scale(snapshot, ranges) });
+  const axis = (words: string, ranges: readonly CellRange[], turned: number): Axis => ({
+    title: words, axisTitleFontSize: 9, axisTitleRotation: turned, labelFontSize: 8, numberFormat: { formatCode: 'General' },
+    gridlines: { major: true }, majorTickMark: 'out', minorTickMark: 'none', scale: scale(snapshot, ranges),
+  });
   return {
     type: 'scatter', scatterStyle: 'lineMarker', title, titleFontSize: 11, altText: description, series: charted.map(({ series }) => series),
-    anchor: { from: { row: from.row, col: from.column }, to: { row: to.row, col: to.column } },
-    legend: 'bottom', dispBlanksAs: 'gap', axes: { x: axis(xTitle, charted.map(({ x }) => x), 0), y: axis(yTitle, charted.map(({ y }) => y), -90) },
+    anchor: { from: nearest(from), to: nearest(to) },
+    legend: 'bottom', legendFontSize: 8, dispBlanksAs: 'gap', axes: { x: axis(xTitle, charted.map(({ x }) => x), 0), y: axis(yTitle, charted.map(({ y }) => y), -90) },
   };
 }
 

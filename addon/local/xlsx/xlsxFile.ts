@@ -1,6 +1,6 @@
 // The whole workbook as an Excel file of values: bytes to save, and what to tell the user. The one place that calls the library.
 import type { IWorkbookData } from '@univerjs/core';
-import { writeXlsx } from 'hucre';
+import { writeXlsx } from 'hucre/xlsx';
 import { fontFamily, styles, verdictTints } from '../../../sheets-templates/look';
 import { isoFromSerial } from '../../workbook/serialDates';
 import type { SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
