@@ -126,6 +126,9 @@ describe('files at the foot of the page', () => {
       if (inGrid) expect(new Date((Number(lapses?.value) - 25_569) * 86_400_000).toISOString().slice(0, 10)).toBe(inGrid);
       expect(lapses?.numberFormat).toBe('yyyy-mm-dd');
     }
+    // What the grid keeps beside the cells goes along as it saves it.
+    expect(sheets.map(({ charts }) => charts.length)).toEqual(sheetTemplates.map(({ charts }) => charts.length));
+    expect(sheets.map(({ notes }) => Object.keys(notes).length)).toEqual(sheetTemplates.map(({ cells }) => cells.filter(({ note }) => note !== undefined).length));
     expect(await said()).toBe('Excel file rampwright.xlsx: 7 sheets, values only, no live formulas. Values as of 2026-11-25: the day "as_of" on which everything is judged.');
     await page.screenshot({ path: join(root, 'build/screenshots/files-excel.png') });
     await sheet(`workbook.getActiveSheet().getRange('O7').setValue('');`);

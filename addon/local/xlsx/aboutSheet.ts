@@ -16,7 +16,7 @@ const permanent = [
   caution,
   'No live formulas: every number, date and verdict is the value that stood in the workbook when this file was made. Changing a cell here changes no other cell, and no verdict. To calculate again, change the entry in Rampwright and save a new file.',
   'The colour behind a verdict was fixed with the file as well; it does not follow the word if somebody changes it. An error such as #VALUE! is an answer that was not there: the reason stands in Rampwright, below the grid.',
-  'Not in this file: formulas, the choices and limits of input cells, colours by rules of your own, links to web pages, and the sketches of holds and descents.',
+  'Not in this file: formulas, the choices and limits of input cells, colours by rules of your own, links to web pages, letters that differ in look within one cell, and pictures: the sketches of holds and descents stand in Rampwright only.',
 ];
 
 function colourOf(rgb: string): { color?: { rgb?: string } } {

@@ -50,12 +50,15 @@ const alignment = ({ ht, vt, tb }: IStyleData): AlignmentStyle => only<Alignment
 
 export const fillOf = (color: Color): NonNullable<CellStyle['fill']> => ({ type: 'pattern', pattern: 'solid', fgColor: color });
 
+/** In a file the stroke of yyyy/mm/dd follows the reader's country: LibreOffice shows 03/04/2026, which is a day in March or in April. */
+const clearDate = (pattern: string): string => pattern.replace(/y+\/m+\/d+/gi, (date) => date.replaceAll('/', '-'));
+
 export function cellLook(style: IStyleData): CellStyle {
   const background = colour(style.bg);
   const pattern = style.n?.pattern;
   return only<CellStyle>({
     font: font(style), alignment: alignment(style), border: style.bd ? borders(style.bd) : undefined,
-    fill: background === undefined ? undefined : fillOf(background), numFmt: pattern && pattern !== 'General' ? pattern : undefined,
+    fill: background === undefined ? undefined : fillOf(background), numFmt: pattern && pattern !== 'General' ? clearDate(pattern) : undefined,
   });
 }
 
