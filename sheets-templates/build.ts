@@ -41,15 +41,17 @@ export const entry = (row: number, label: string, value: Content, unit: string, 
 export const computed = (row: number, label: string, formula: string, unit: string, format: FormatName, note: string): TemplateCell[] =>
   line(row, 1, [label, 'label'], [formula, 'computed', { format, note }], [unit, 'unit']);
 
-/** A table of plain input numbers. */
-export const inputRows = (row: number, column: number, rows: readonly (readonly Content[])[], formatOf: (index: number) => FormatName): TemplateCell[] =>
-  rows.flatMap((contents, down) =>
+/** A table of entries, numbers and texts. A blank cell is for a text where its column holds one, so that a name such as 09 stays as typed. */
+export function inputRows(row: number, column: number, rows: readonly (readonly Content[])[], formatOf: (index: number) => FormatName): TemplateCell[] {
+  const holdsText = (across: number): boolean => rows.some((contents) => typeof contents[across] === 'string');
+  return rows.flatMap((contents, down) =>
     contents.map((content, across) =>
-      typeof content === 'number' || content === undefined
+      typeof content === 'number' || (content === undefined && !holdsText(across))
         ? cell(row + down, column + across, content, 'input', { format: formatOf(across) })
         : cell(row + down, column + across, content, 'inputText'),
     ),
   );
+}
 
 /** A verdict as it is, or UNKNOWN for anything that is not one: a blank, an error, a sentence. */
 export const verdictOf = (expression: string): string =>
