@@ -2,6 +2,7 @@
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import type { PanelAnswer, PanelGiven, PanelQuestion } from '../panel/host';
 import { rewriteFormula } from '../workbook/formulaText';
+import { knownKeys } from '../workbook/insertionPlan';
 import { templatesInPage } from '../workbook/packedTemplates';
 import { freezeSheet } from './freezeSheet';
 import { goTo } from './goTo';
@@ -52,15 +53,9 @@ function putFormula(formula: string): PanelAnswer<'putFormula'> {
   return { cell: place };
 }
 
-/** Keys come from outside the script, so unknown ones are refused. */
 function insertForPanel(keys: readonly string[]): InsertReport {
   const templates = everySheet();
-  const known = keys.map((key) => {
-    const found = templates.find((template) => template.key === key);
-    if (found === undefined) throw new Error(`There is no sheet "${key}".`);
-    return found.key;
-  });
-  return insertSheets(known, templates);
+  return insertSheets(knownKeys(templates, keys), templates);
 }
 
 const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>) => PanelAnswer<Question> } = {

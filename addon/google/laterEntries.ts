@@ -2,9 +2,10 @@
 // names, and times in cells of no date format, which would else be shown as the numbers behind them.
 import type { DateHost } from '../../functions/registry/dateHost';
 import { formats, type FormatName } from '../../sheets-templates/look';
-import { areasOf, areaText } from '../workbook/areas';
+import { areasOf } from '../workbook/areas';
 import type { CarriedCell } from '../workbook/carriedInputs';
 import type { CellPlace } from '../workbook/snapshot';
+import { placeText, timeFormatOf, type OldNumber } from '../workbook/typedTimes';
 import { isDate, serialOf } from './cellContents';
 import type { MarkedSheet } from './documentState';
 import type { FilledTemplate } from './fillTemplate';
@@ -17,15 +18,7 @@ export interface LaterEntries {
   readonly numberFormats: ReadonlyMap<string, readonly CellPlace[]>;
 }
 
-/** A number on the sheet as it was; with a format where it is a date, a time or a duration. */
-interface OldNumber {
-  readonly place: string;
-  readonly format?: string;
-}
-
 const dateFormats: ReadonlySet<FormatName | undefined> = new Set<FormatName>(['date', 'dateTime', 'month']);
-
-const placeText = ({ row, column }: CellPlace): string => areaText({ row, column, lastRow: row, lastColumn: column });
 
 /** A cell that got its format by being typed into may not say which. */
 const timeFormat = (written: string, serial: number): string => (written !== '' && written !== formats.general ? written : serial < 1 ? 'hh:mm' : formats.dateTime);
@@ -49,17 +42,6 @@ function numbersOf(sheet: Sheet, dates: DateHost): Map<number, OldNumber[]> {
   return numbers;
 }
 
-/** The format of an entry that is a time. Where the same number is a time in one cell and none in another, its place tells. */
-function formatOf(cell: CarriedCell, numbers: ReadonlyMap<number, readonly OldNumber[]>, name: string): string | undefined {
-  const same = (typeof cell.content === 'number' ? numbers.get(cell.content) : undefined) ?? [];
-  const [time] = same.filter(({ format }) => format !== undefined);
-  const plain = same.find(({ format }) => format === undefined);
-  if (time === undefined || plain === undefined) return time?.format;
-  const here = same.find(({ place }) => place === placeText(cell));
-  if (here !== undefined || cell.content === 0) return here?.format;
-  throw new Error(`On "${name}" the same value is a time in ${time.place} and a plain number in ${plain.place}, and it cannot be told which is which. Change one of them, then ask again.`);
-}
-
 /** `sheet` is the one that held the entries so far, under its name. */
 export function laterEntries({ template, entries, formulas }: FilledTemplate, { sheet, name }: Pick<MarkedSheet, 'sheet' | 'name'>, dates: DateHost): LaterEntries {
   const numbers = numbersOf(sheet, dates);
@@ -68,7 +50,7 @@ export function laterEntries({ template, entries, formulas }: FilledTemplate, { 
     const { format, style } = ofTemplate.get(placeText(cell)) ?? {};
     // A formula in a cell of the text format would be shown, not computed.
     if (formulas.includes(cell)) return format === 'text' || (format === undefined && style === 'inputText') ? formats.general : undefined;
-    return dateFormats.has(format) ? undefined : formatOf(cell, numbers, name);
+    return dateFormats.has(format) ? undefined : timeFormatOf(cell, numbers, name);
   };
   const numberFormats = new Map<string, CellPlace[]>();
   for (const cell of entries) {

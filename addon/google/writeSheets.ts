@@ -1,7 +1,7 @@
 // Writes the sheets of a plan into fresh sheets, with their marks: first what is copied, then what each has of its own,
 // so that no formula is computed before the formats are there.
 import type { SheetKey } from '../../sheets-templates/template';
-import type { InsertionPlan } from '../workbook/insertionPlan';
+import { markFor, type InsertionPlan } from '../workbook/insertionPlan';
 import { chartBlocks } from './chartData';
 import { writeMark } from './documentState';
 import { sheetGrid } from './sheetGrid';
@@ -54,7 +54,6 @@ export function writeSheets(plan: InsertionPlan, sheets: readonly Sheet[], set?:
     if (sheet === undefined || size === undefined) return;
     const gone = index === stack.carrier ? stack.rows - grid.rows : 0;
     writeSheet(sheet, { template, grid }, blocks, { rows: size.rows - gone, columns: size.columns });
-    const given = template.names.map(({ name }) => [name, names.ranges.get(name) ?? name]);
-    writeMark(sheet, { key: template.key, version: template.version, set: ownSet, names: Object.fromEntries(given) as Record<string, string> });
+    writeMark(sheet, markFor(template, ownSet, names));
   });
 }

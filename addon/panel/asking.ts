@@ -15,8 +15,6 @@ export interface Asking {
   readonly busy: boolean;
   /** Shows `waiting` until the answer is there, then the sentence it gives, or the reason why not. Nothing is started while busy. */
   readonly run: (waiting: string, work: () => Promise<Said>) => void;
-  /** Forgets the last outcome, when it no longer belongs to what is shown. */
-  readonly clear: () => void;
 }
 
 /** Refusals are plain Errors with a sentence; anything else is a fault of the panel itself. */
@@ -39,5 +37,5 @@ export function useAsking(): Asking {
         running.current = false;
       });
   };
-  return { outcome, busy: outcome?.kind === 'waiting', run, clear: () => setOutcome(undefined) };
+  return { outcome, busy: outcome?.kind === 'waiting', run };
 }

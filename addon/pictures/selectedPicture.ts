@@ -9,7 +9,7 @@ import { briefDrawable, checkDrawable } from './selected/loadingDrawings';
 import { pictured, picturedCalls, picturedNameIn, type FoundCall, type PicturedCall, type PicturedName } from './selected/picturedCall';
 import { dueDrawable, recencyDrawable } from './selected/recencyDrawings';
 import { templateDrawables } from './selected/templateDrawings';
-import { sheetNamed } from './selected/workbookCells';
+import { sheetRead } from './selected/workbookCells';
 
 export type SelectedPicture =
   /** `of` says in a few words what is drawn. The picture has the width asked for; a list is as high as its lines need. */
@@ -83,7 +83,7 @@ function selectInstead({ drawables: all }: Choice, sheet: SheetSnapshot, row: nu
 export function selectedPicture(workbook: WorkbookSnapshot, templates: readonly SheetTemplate[], size: Size): SelectedPicture {
   const { selected } = workbook;
   try {
-    const sheet = sheetNamed(workbook, selected.sheet);
+    const sheet = sheetRead(workbook, selected.sheet);
     const choice = choiceOn(workbook, sheet, templates);
     const found = nearest(choice, selected);
     if (found === undefined) return { none: selectInstead(choice, sheet, selected.row, templates) };

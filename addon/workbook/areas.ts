@@ -9,7 +9,8 @@ export interface Area {
   readonly lastColumn: number;
 }
 
-function columnNumber(letters: string): number {
+/** A is 1. */
+export function columnNumber(letters: string): number {
   return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
 }
 

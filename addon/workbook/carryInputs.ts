@@ -45,9 +45,10 @@ const some = (texts: readonly string[]): string => `${texts.slice(0, mostNamed).
 
 interface Carrying {
   readonly workbook: WorkbookSnapshot;
-  readonly templates: readonly SheetTemplate[];
   readonly document: OldDocument;
   readonly ofSet: readonly MarkedSheet[];
+  /** By the name of a template: ranges of its sheet that the formulas of all templates read. */
+  readonly read: ReadonlyMap<string, readonly Area[]>;
 }
 
 interface Part {
@@ -60,8 +61,8 @@ interface Part {
 const readOf = ({ sheets }: WorkbookSnapshot, name: string): Area[] =>
   sheets.flatMap((home) => home.formulas.flatMap(({ text }) => readFormula(text).references.flatMap(({ sheet = home.name, area }) => (area !== undefined && sameName(sheet, name) ? [area] : []))));
 
-function carrySheet({ workbook, templates, document }: Carrying, sheet: MarkedSheet, template: SheetTemplate): Part {
-  const entries = entriesOf(template, rangesRead(templates).get(template.name) ?? []);
+function carrySheet({ workbook, read, document }: Carrying, sheet: MarkedSheet, template: SheetTemplate): Part {
+  const entries = entriesOf(template, read.get(template.name) ?? []);
   const old = oldEntries(workbook, sheet, entries, readOf(workbook, sheet.name));
   const targets = new Map(template.cells.map((cell) => [address(cell.row, cell.column), cell]));
   const contents = [...old.singles, ...old.listed].map(({ to, from }) => ({ to, ...contentOf(sheet, from, targets.get(address(to.row, to.column)), document) }));
@@ -117,7 +118,7 @@ export function carryInputs(workbook: WorkbookSnapshot, set: string, templates: 
   const ofSet = workbook.sheets.filter(isMarked).filter(({ mark }) => mark.set === set);
   const refused = refusedSheets(ofSet, templates);
   if (refused.length > 0) return { entries: [], notes: [], refusals: refused };
-  const carrying: Carrying = { workbook, templates, ofSet, document: oldDocument(workbook, ofSet, templates) };
+  const carrying: Carrying = { workbook, ofSet, read: rangesRead(templates), document: oldDocument(workbook, ofSet, templates) };
   const parts = templates.flatMap((template) => {
     const sheet = ofSet.find(({ mark }) => mark.key === template.key);
     return sheet === undefined ? [] : [carrySheet(carrying, sheet, template)];

@@ -1,6 +1,7 @@
 // Reads a formula as people and hosts write it: the functions called with their arguments, the ranges read, the bare words.
 // Commas and semicolons both separate arguments; case and blanks outside strings do not matter.
-import type { Area } from './areas';
+import { functionNames } from '../../functions/registry/names.generated';
+import { columnNumber, type Area } from './areas';
 
 export type Token =
   | { readonly kind: 'text' | 'space' | 'separator' | 'other'; readonly text: string }
@@ -32,6 +33,11 @@ export interface FormulaReading {
   readonly words: readonly string[];
 }
 
+const ours: ReadonlySet<string> = new Set(functionNames);
+
+/** One of our functions, by its name in capitals. */
+export const isOurs = (name: string): boolean => ours.has(name);
+
 const parts = {
   text: /"(?:[^"]|"")*"?/,
   sheet: /(?:'(?:[^']|'')*'|[A-Za-z_\u00c0-\uffff][\w.\u00c0-\uffff]*)!/,
@@ -41,8 +47,6 @@ const parts = {
 };
 const { text, sheet, range, word, rest } = parts;
 const pattern = new RegExp(`(${text.source})|(${sheet.source})?(${range.source})(?![\\w.(!\\u00c0-\\uffff])|(${sheet.source})?(${word.source})(\\s*\\()?|(${rest.source})`, 'g');
-
-const columnNumber = (letters: string): number => [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
 
 /** A1, A1:C9, A:C, 1:9, A5:C; dollar signs as they come. Undefined for a range that is lost. */
 export function areaOf(given: string): Area | undefined {

@@ -18,3 +18,6 @@ export const formulaSense = (formula: string, { word, reference }: SenseOf): str
       return (token.kind === 'word' ? word(token.text) : token.text).toUpperCase();
     })
     .join('');
+
+/** The same text for two formulas that differ in their ranges and names only. */
+export const formulaShape = (formula: string): string => formulaSense(formula, { word: () => '@', reference: () => '@' });

@@ -3,7 +3,7 @@
 import { address } from '../../sheets-templates/build';
 import type { SheetTemplate } from '../../sheets-templates/template';
 import { readFormula, type Reference } from './formulaReading';
-import { formulaSense } from './formulaSense';
+import { formulaShape } from './formulaSense';
 import { sameName } from './readPlace';
 import type { CellPlace, FormulaCell, SheetSnapshot } from './snapshot';
 
@@ -32,7 +32,7 @@ export interface PairedSheet {
 function byShape(formulas: readonly FormulaCell[]): Map<string, FormulaCell[]> {
   const shapes = new Map<string, FormulaCell[]>();
   for (const cell of [...formulas].sort((one, other) => one.row - other.row || one.column - other.column)) {
-    const shape = formulaSense(cell.text, { word: () => '@', reference: () => '@' });
+    const shape = formulaShape(cell.text);
     shapes.set(shape, [...(shapes.get(shape) ?? []), cell]);
   }
   return shapes;

@@ -106,6 +106,18 @@ export function planInsertion(
   return { added, reused, names: { sheets, ranges }, sheetsBefore: document.sheets.length };
 }
 
+/** Keys come from the panel, so unknown ones are refused. */
+export function knownKeys(templates: readonly SheetTemplate[], keys: readonly string[]): SheetKey[] {
+  return keys.map((key) => {
+    const found = templates.find((template) => template.key === key);
+    if (found === undefined) throw new Error(`There is no sheet "${key}".`);
+    return found.key;
+  });
+}
+
+/** The mark of a new sheet. */
+export const markFor = ({ key, version, names }: SheetTemplate, set: string, { ranges }: NewNames): SheetMark => ({ key, version, set, names: Object.fromEntries(names.map(({ name }) => [name, ranges.get(name) ?? name])) });
+
 /** The set that new sheets join: that of the sheets they read, where it has none of their kind; undefined for one of their own. */
 export function joinedSet({ added, reused }: InsertionPlan, marks: readonly Pick<SheetMark, 'set' | 'key'>[]): string | undefined {
   const joined = reused[0]?.set;

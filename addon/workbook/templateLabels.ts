@@ -6,8 +6,11 @@ export interface Label extends CellPlace {
   readonly text: string;
 }
 
+/** A cell for the user to type into. */
+export const isEntry = ({ style }: Pick<TemplateCell, 'style'>): boolean => style.startsWith('input');
+
 /** Left out: units, which people put right for themselves, and links, which are named after sheets. */
-const isLabel = ({ style, goesTo }: TemplateCell): boolean => !style.startsWith('input') && style !== 'unit' && goesTo === undefined;
+const isLabel = (cell: TemplateCell): boolean => !isEntry(cell) && cell.style !== 'unit' && cell.goesTo === undefined;
 
 export const asText = (value: CellValue | undefined): string => (typeof value === 'string' ? value.trim() : '');
 
@@ -21,7 +24,7 @@ export const labelsOf = (template: SheetTemplate): Label[] => textsOf(template, 
 
 /** Every text that is no entry, row by row. */
 export const fixedTexts = (template: SheetTemplate): Label[] =>
-  textsOf(template, ({ style }) => !style.startsWith('input')).sort((one, other) => one.row - other.row || one.column - other.column);
+  textsOf(template, (cell) => !isEntry(cell)).sort((one, other) => one.row - other.row || one.column - other.column);
 
 /** The text that says what a cell is: the nearest to its left in its row, else the nearest above it. */
 export function labelOf(labels: readonly Label[], row: number, column: number): Label | undefined {

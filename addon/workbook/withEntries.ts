@@ -3,8 +3,7 @@ import type { SheetTemplate, TemplateCell } from '../../sheets-templates/templat
 import { areaText } from './areas';
 import type { CarriedCell } from './carriedInputs';
 import type { CellValue } from './snapshot';
-
-const isEntry = ({ style }: TemplateCell): boolean => style === 'input' || style === 'inputText';
+import { isEntry } from './templateLabels';
 
 const keyOf = ({ row, column }: Pick<TemplateCell, 'row' | 'column'>): string => `${row}-${column}`;
 

@@ -1,6 +1,7 @@
 // A template on its way into a workbook: what its sheet and its ranges are called there.
 import type { SheetKey, SheetTemplate } from '../../../sheets-templates/template';
 import { rewriteFormula, type NewNames } from '../../workbook/formulaText';
+import { markFor } from '../../workbook/insertionPlan';
 import type { SheetMark } from '../../workbook/snapshot';
 import { firstSet } from './sheetMark';
 import { sheetIdOf } from './workbookIds';
@@ -17,9 +18,8 @@ export interface PlacedTemplate {
 /** The only set of a new workbook: everything keeps its name. */
 export const firstPlaced = (templates: readonly SheetTemplate[]): PlacedTemplate[] =>
   templates.map((template) => {
-    const { key, version, names } = template;
-    const mark = { key, version, set: firstSet, names: Object.fromEntries(names.map(({ name }) => [name, name])) };
-    return { template, sheetId: sheetIdOf(key), mark, linkTo: sheetIdOf };
+    const mark = markFor(template, firstSet, { sheets: new Map(), ranges: new Map() });
+    return { template, sheetId: sheetIdOf(template.key), mark, linkTo: sheetIdOf };
   });
 
 /** The template under a sheet name and range names of the workbook it goes to. */

@@ -2,7 +2,7 @@
 // touched: names that are taken get a number.
 import type { IWorkbookData } from '@univerjs/core';
 import type { SheetKey, SheetTemplate } from '../../../sheets-templates/template';
-import { planInsertion, type InsertionPlan } from '../../workbook/insertionPlan';
+import { knownKeys, markFor, planInsertion, type InsertionPlan } from '../../workbook/insertionPlan';
 import { underNames, type PlacedTemplate } from '../engine/placedTemplate';
 import { rangeNamesIn } from '../engine/workbookSnapshot';
 import { withSheetsAdded } from './addedSheets';
@@ -20,19 +20,8 @@ export interface Inserted {
 export function placedSheets(data: IWorkbookData, { added, reused, names }: InsertionPlan, set: string): PlacedTemplate[] {
   const ids = new Map<SheetKey, string>([...reused.map(({ key, sheetId }) => [key, sheetId] as const), ...added.map(({ template: { key } }) => [key, freeSheetId(data, key)] as const)]);
   return added.map(({ template, sheetName }) => {
-    const { key, version } = template;
-    const given = template.names.map(({ name }) => [name, names.ranges.get(name) ?? name]);
-    const mark = { key, version, set, names: Object.fromEntries(given) as Record<string, string> };
-    return { template: underNames(template, sheetName, names), sheetId: ids.get(key) ?? '', mark, linkTo: (wanted) => ids.get(wanted) };
-  });
-}
-
-/** Keys come from the panel, so unknown ones are refused. */
-function knownKeys(templates: readonly SheetTemplate[], keys: readonly string[]): SheetKey[] {
-  return keys.map((key) => {
-    const found = templates.find((template) => template.key === key);
-    if (found === undefined) throw new Error(`There is no sheet "${key}".`);
-    return found.key;
+    const sheetId = ids.get(template.key) ?? '';
+    return { template: underNames(template, sheetName, names), sheetId, mark: markFor(template, set, names), linkTo: (wanted) => ids.get(wanted) };
   });
 }
 

@@ -31,10 +31,9 @@ function turnsOf(brief: readonly (readonly CellValue[])[]): CellValue {
 export function holdDrawable(call: PicturedCall): Drawable {
   const brief = rowsWhile(call, 2, briefRows, ([item]) => item !== '');
   const draw = (_: number, size: Size): Drawing => {
-    const cell = (parameter: string): (() => number) => () => call.number(parameter);
     const svg = orEmpty({ ...size, title: 'Hold' }, () => {
       if (brief[0]?.[0] !== 'entry') throw call.unlike(call.answer(0, 0));
-      const [heading, inbound, windFrom, wind] = ['heading_at_fix', 'inbound_course', 'wind_from_deg', 'wind_kt'].map((name) => [[cell(name)()]]);
+      const [heading, inbound, windFrom, wind] = ['heading_at_fix', 'inbound_course', 'wind_from_deg', 'wind_kt'].map((name) => [[call.number(name)]]);
       return holdPictureOfCells({ heading: heading ?? [], inbound: inbound ?? [], windFrom: windFrom ?? [], wind: wind ?? [], turns: [[turnsOf(brief)]], brief }, 'north', size);
     });
     return { svg, what: 'Hold', row: call.cell.row };

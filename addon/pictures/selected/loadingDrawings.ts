@@ -21,10 +21,7 @@ const drawn = (size: Size, request: () => Omit<ScatterRequest, 'title' | 'xTitle
 const isJudged = (verdict: CellValue | undefined): boolean => verdict === 'OK' || verdict === 'NO' || verdict === 'CHECK';
 
 export function checkDrawable(call: PicturedCall): Drawable {
-  const count = Math.max(...['weight', 'arm'].map((parameter) => {
-    const given = call.argument(parameter);
-    return given.kind === 'cells' ? given.cells.length : 1;
-  }));
+  const count = call.rows('weight', 'arm');
   const pointAt = (index: number): Point => ({ x: call.number('arm', undefined, index), y: call.number('weight', undefined, index) });
   const draw = (selectedRow: number, size: Size): Drawing => {
     const index = Math.min(count - 1, Math.max(0, selectedRow - call.cell.row));

@@ -5,7 +5,8 @@ import { address } from '../../../sheets-templates/build';
 import { readFormula, tokensOf, type Call } from '../../workbook/formulaReading';
 import type { CellValue, FormulaCell, SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
 import { Missing, NotDrawn } from '../missing';
-import { cellAt, givenBy, type Given } from './workbookCells';
+import { valueAt } from '../../workbook/templateLabels';
+import { givenBy, type Given } from './workbookCells';
 
 /** Functions that have a picture, with the names of their parameters; a test holds them to the registry. */
 export const pictured = {
@@ -92,9 +93,17 @@ export class PicturedCall {
     return found;
   }
 
+  /** How many rows its answer has: those of the longest of these arguments. */
+  rows(...parameters: readonly string[]): number {
+    return Math.max(...parameters.map((parameter) => {
+      const given = this.argument(parameter);
+      return given.kind === 'cells' ? given.cells.length : 1;
+    }));
+  }
+
   /** A cell of the answer, counted from 0 at the call. */
   answer(row: number, column: number): CellValue {
-    return cellAt(this.sheet, this.cell.row + row, this.cell.column + column);
+    return valueAt(this.sheet, this.cell.row + row, this.cell.column + column);
   }
 
   /** For an answer that is not what it should be: an error, a sentence, a blank. */

@@ -101,10 +101,7 @@ function dueSvg(call: PicturedCall, index: number, item: string, width: number):
 }
 
 export function dueDrawable(call: PicturedCall): Drawable {
-  const count = Math.max(1, ...['due_on', 'as_of', 'warn_days'].map((parameter) => {
-    const given = call.argument(parameter);
-    return given.kind === 'cells' ? given.cells.length : 1;
-  }));
+  const count = call.rows('due_on', 'as_of', 'warn_days');
   const draw = (selectedRow: number, size: Size): Drawing => {
     const index = Math.min(count - 1, Math.max(0, selectedRow - call.cell.row));
     const row = call.cell.row + index;

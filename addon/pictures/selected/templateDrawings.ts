@@ -8,7 +8,8 @@ import { drawPicture } from '../drawPicture';
 import { NotDrawn } from '../missing';
 import { runsOf, scatterPicture, type DrawnSeries, type ScatterRequest } from '../scatterPicture';
 import type { Drawable, Drawing, Size, Span } from './drawable';
-import { cellAt, cellsIn, isNumber } from './workbookCells';
+import { valueAt } from '../../workbook/templateLabels';
+import { cellsIn, isNumber } from './workbookCells';
 
 /** Where a range of the template stands now; undefined where its labels do not tell. */
 type Place = (range: string) => Area | undefined;
@@ -64,9 +65,9 @@ function selectedPoint(chart: ScatterChart, sheet: SheetSnapshot, at: (range: st
   });
   const found = own ?? between;
   if (found === undefined) return undefined;
-  const [x, y] = [cellAt(sheet, row, found.x.column), cellAt(sheet, row, found.y.column)];
+  const [x, y] = [valueAt(sheet, row, found.x.column), valueAt(sheet, row, found.y.column)];
   if (!isNumber(x) || !isNumber(y)) return undefined;
-  const text = cellAt(sheet, row, 1);
+  const text = valueAt(sheet, row, 1);
   return { x, y, words: own !== undefined ? own.title : typeof text === 'string' && text !== '' ? text : `row ${row}` };
 }
 

@@ -2,6 +2,7 @@
 import { isCivilDate } from '../../../core/civilDate';
 import type { Area } from '../../workbook/areas';
 import { areaOf, tokensOf } from '../../workbook/formulaReading';
+import { sameName, sheetNamed } from '../../workbook/readPlace';
 import { serialFromIso } from '../../workbook/serialDates';
 import type { CellValue, SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
 import { NotDrawn } from '../missing';
@@ -19,12 +20,8 @@ export function cellsIn({ values }: SheetSnapshot, { row, column, lastRow, lastC
   return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (__, across) => values[row - 1 + down]?.[column - 1 + across] ?? ''));
 }
 
-export const cellAt = (sheet: SheetSnapshot, row: number, column: number): CellValue => sheet.values[row - 1]?.[column - 1] ?? '';
-
-const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
-
-export function sheetNamed({ sheets }: WorkbookSnapshot, name: string): SheetSnapshot {
-  const found = sheets.find((sheet) => same(sheet.name, name));
+export function sheetRead(workbook: WorkbookSnapshot, name: string): SheetSnapshot {
+  const found = sheetNamed(workbook, name);
   if (found === undefined) throw new NotDrawn(`The sheet "${name}", which the selected row reads, is not there.`);
   return found;
 }
@@ -36,11 +33,11 @@ function literal(text: string): CellValue | undefined {
 }
 
 function named(workbook: WorkbookSnapshot, word: string): Given {
-  if (/^(true|false)$/i.test(word)) return { kind: 'value', value: same(word, 'true') };
-  const found = workbook.names.find(({ name }) => same(name, word));
+  if (/^(true|false)$/i.test(word)) return { kind: 'value', value: sameName(word, 'true') };
+  const found = workbook.names.find(({ name }) => sameName(name, word));
   const area = found === undefined ? undefined : areaOf(found.range);
   if (found === undefined || area === undefined) throw new NotDrawn(`The name ${word}, which the selected row reads, is not in this workbook.`);
-  return { kind: 'cells', cells: cellsIn(sheetNamed(workbook, found.sheet), area) };
+  return { kind: 'cells', cells: cellsIn(sheetRead(workbook, found.sheet), area) };
 }
 
 /** `home` is the sheet of the formula. */
@@ -54,7 +51,7 @@ export function givenBy(workbook: WorkbookSnapshot, home: SheetSnapshot, text: s
   if (token.kind !== 'reference') return { kind: 'formula' };
   const { sheet, area } = token.reference;
   if (area === undefined) throw new NotDrawn('The selected row reads cells that are no longer there (#REF!).');
-  return { kind: 'cells', cells: cellsIn(sheet === undefined ? home : sheetNamed(workbook, sheet), area) };
+  return { kind: 'cells', cells: cellsIn(sheet === undefined ? home : sheetRead(workbook, sheet), area) };
 }
 
 export const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);

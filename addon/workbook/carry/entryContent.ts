@@ -3,7 +3,7 @@
 import { address } from '../../../sheets-templates/build';
 import type { TemplateCell } from '../../../sheets-templates/template';
 import { readFormula } from '../formulaReading';
-import { formulaSense } from '../formulaSense';
+import { formulaShape } from '../formulaSense';
 import { rewriteFormula, type ArgumentSeparator, type NewNames } from '../formulaText';
 import type { CellPlace, CellValue, SheetSnapshot } from '../snapshot';
 import { valueAt } from '../templateLabels';
@@ -21,9 +21,6 @@ export interface OldDocument {
   readonly separator: ArgumentSeparator;
 }
 
-/** Two formulas that differ in their ranges and names only. */
-const shapeOf = (formula: string): string => formulaSense(formula, { word: () => '@', reference: () => '@' });
-
 const readsCells = (formula: string): boolean => {
   const { references, words } = readFormula(formula);
   return references.length > 0 || words.some((word) => !/^(true|false)$/i.test(word));
@@ -35,7 +32,7 @@ function ofFormula(formula: string, value: CellValue, where: string, target: Tem
   if (!readsCells(formula)) return { content: formula };
   if (target?.formula !== undefined) {
     const content = rewriteFormula(target.formula, document.names, document.separator);
-    return shapeOf(formula) === shapeOf(target.formula) ? { content } : { content, note: `${where} held the formula ${formula}; the sheet's own formula of today is in its place.` };
+    return formulaShape(formula) === formulaShape(target.formula) ? { content } : { content, note: `${where} held the formula ${formula}; the sheet's own formula of today is in its place.` };
   }
   if (isError(value)) return { content: '', note: `${where} held the formula ${formula}, which shows ${String(value)}; it is blank in today's sheet.` };
   return { content: value, note: `${where} held the formula ${formula}, which reads other cells; its value ${JSON.stringify(value)} is in today's sheet, without the formula.` };

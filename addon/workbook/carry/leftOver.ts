@@ -1,15 +1,13 @@
 // What stands in an older sheet and is neither an entry that found its place, nor text or answer of the sheet's own. A
 // number of the user's that has no place today stops the update; a text is told.
-import { functionNames } from '../../../functions/registry/names.generated';
 import { address } from '../../../sheets-templates/build';
 import type { SheetTemplate } from '../../../sheets-templates/template';
-import { readFormula } from '../formulaReading';
-import { formulaSense } from '../formulaSense';
+import { isOurs, readFormula } from '../formulaReading';
+import { formulaShape } from '../formulaSense';
 import type { CellPlace, CellValue, FormulaCell, SheetSnapshot } from '../snapshot';
-import { textAt, valueAt } from '../templateLabels';
+import { isEntry, textAt, valueAt } from '../templateLabels';
 import { sectionOf } from './sections';
 import type { OldEntries } from './oldEntries';
-import { isEntry } from './templateEntries';
 
 export interface LeftOver {
   /** Cells with data of the user's. */
@@ -18,7 +16,6 @@ export interface LeftOver {
   readonly formulas: readonly FormulaCell[];
 }
 
-const ours: ReadonlySet<string> = new Set(functionNames);
 const spilling = new Set(['FILTER', 'SORT', 'UNIQUE', 'SEQUENCE', 'ARRAYFORMULA', 'TRANSPOSE', 'IMPORTRANGE', 'QUERY', 'MAP', 'BYROW', 'BYCOL', 'MAKEARRAY']);
 const keyOf = ({ row, column }: CellPlace): string => `${row} ${column}`;
 
@@ -45,7 +42,7 @@ function spillWidths({ cells }: SheetTemplate): Map<string, number> {
 /** The cells into which the answer of a formula spills: as wide as the template has it, as high as what it reads, or as it is filled. */
 function spilledFrom(sheet: SheetSnapshot, cell: FormulaCell, widths: ReadonlyMap<string, number>, isFree: (place: CellPlace) => boolean, endsAt: (place: CellPlace) => boolean): CellPlace[] {
   const { calls, references } = readFormula(cell.text);
-  if (!calls.some(({ name }) => ours.has(name) || spilling.has(name))) return [];
+  if (!calls.some(({ name }) => isOurs(name) || spilling.has(name))) return [];
   const free = (row: number, column: number): boolean => isFree({ row, column }) && valueAt(sheet, row, column) !== '';
   let width = widths.get(calls[0]?.name ?? '') ?? 0;
   if (width === 0) for (width = 1; free(cell.row, cell.column + width); ) width += 1;
@@ -60,9 +57,8 @@ function spilledFrom(sheet: SheetSnapshot, cell: FormulaCell, widths: ReadonlyMa
   return places;
 }
 
-const shapeOf = (formula: string): string => formulaSense(formula, { word: () => '@', reference: () => '@' });
 /** A link of ours, and a point of a chart's data. */
-const isHosts = (formula: string): boolean => /^=HYPERLINK\("#/i.test(formula) || /,NA\(\)\)$/i.test(shapeOf(formula));
+const isHosts = (formula: string): boolean => /^=HYPERLINK\("#/i.test(formula) || /,NA\(\)\)$/i.test(formulaShape(formula));
 
 /** Numbers, dates and times, as text too. */
 const isData = (value: CellValue): boolean => typeof value !== 'string' || /^[\d\s.,:+\-/%]*\d[\d\s.,:+\-/%]*Z?$/.test(value.trim());
@@ -95,11 +91,11 @@ export function leftOver(sheet: SheetSnapshot, template: SheetTemplate, old: Old
   const filled = sheet.values.flatMap((line, row) => line.flatMap((value, column) => (value === '' ? [] : [{ row: row + 1, column: column + 1 }])));
   const rest = filled.filter((place) => isFree(place) && !spilled.has(keyOf(place)));
   const isUsers = standsForData(sheet, old);
-  const shapes = new Set(template.cells.flatMap(({ formula }) => (formula === undefined ? [] : [shapeOf(formula)])));
+  const shapes = new Set(template.cells.flatMap(({ formula }) => (formula === undefined ? [] : [formulaShape(formula)])));
   return {
     data: rest.filter(isUsers),
     texts: rest.filter((place) => !isUsers(place)),
-    formulas: sheet.formulas.filter((cell) => !claimed.has(keyOf(cell)) && !isHosts(cell.text) && !shapes.has(shapeOf(cell.text))),
+    formulas: sheet.formulas.filter((cell) => !claimed.has(keyOf(cell)) && !isHosts(cell.text) && !shapes.has(formulaShape(cell.text))),
   };
 }
 

@@ -4,7 +4,7 @@ import type { SheetTemplate, TemplateCell } from '../../../sheets-templates/temp
 import { readArea, type Area } from '../areas';
 import { readFormula } from '../formulaReading';
 import type { CellPlace } from '../snapshot';
-import { labelsOf, type Label } from '../templateLabels';
+import { isEntry, labelsOf, type Label } from '../templateLabels';
 import { headingsOf, sectionOf, type Heading } from './sections';
 
 export interface SingleEntry {
@@ -37,8 +37,6 @@ export interface TemplateEntries {
   readonly singles: readonly SingleEntry[];
   readonly lists: readonly EntryList[];
 }
-
-export const isEntry = ({ style }: TemplateCell): boolean => style.startsWith('input');
 
 const keyOf = ({ row, column }: CellPlace): string => `${row} ${column}`;
 

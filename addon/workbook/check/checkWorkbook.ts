@@ -64,9 +64,10 @@ export function checkWorkbook(workbook: WorkbookSnapshot, templates: readonly Sh
     const laid = template === undefined ? undefined : comparing.laidOut(template, sheet);
     findings.push(...findUnknowns(sheet, template, laid));
     if (template === undefined || laid === undefined) continue;
-    const comparison = compareFormulas(comparing, template, sheet);
+    const links = linkedSheets(book, sheet, templates);
+    const comparison = compareFormulas(comparing, template, sheet, links);
     compared += comparison.compared;
-    findings.push(...comparison.findings, ...findMissing(comparing, template, sheet, linkedSheets(book, sheet, templates)), ...findDay(book, sheet, template, laid, today));
+    findings.push(...comparison.findings, ...findMissing(comparing, template, sheet, links), ...findDay(book, sheet, template, laid, today));
   }
   if (!workbook.sheets.some(({ mark }) => mark !== undefined)) said.push('This document has no sheets of Rampwright. Its own sheets were looked through for errors, for UNKNOWN and for volatile cells that feed our functions.');
   const place = new Map(workbook.sheets.map(({ name }, index) => [name, index]));

@@ -1,6 +1,5 @@
 // A workbook with every formula read once, for all the looks that a check takes at it.
-import { functionNames } from '../../../functions/registry/names.generated';
-import { readFormula, type FormulaReading } from '../formulaReading';
+import { isOurs, readFormula, type FormulaReading } from '../formulaReading';
 import type { CellPlace, FormulaCell, SheetSnapshot, WorkbookSnapshot } from '../snapshot';
 
 export interface ReadCell extends FormulaCell {
@@ -13,10 +12,6 @@ export interface CheckedBook {
   readonly cells: readonly ReadCell[];
   readonly cellAt: (sheet: SheetSnapshot, place: CellPlace) => ReadCell | undefined;
 }
-
-const ours: ReadonlySet<string> = new Set(functionNames);
-
-export const isOurs = (name: string): boolean => ours.has(name);
 
 export const ourCalls = ({ reading }: ReadCell): FormulaReading['calls'] => reading.calls.filter(({ name }) => isOurs(name));
 

@@ -8,10 +8,10 @@ import { formulaSense } from '../formulaSense';
 import type { LaidOut } from '../laidOut';
 import { sheetNamed } from '../readPlace';
 import type { CellPlace, SheetSnapshot } from '../snapshot';
-import { labelOf, labelsOf, valueAt } from '../templateLabels';
+import { isEntry, labelOf, labelsOf, valueAt } from '../templateLabels';
 import type { CheckedBook } from './checkedBook';
 import { findingAt, type Finding } from './finding';
-import { linkedSheets, type LinkedSheets } from './linkedSheets';
+import type { LinkedSheets } from './linkedSheets';
 
 export interface Comparison {
   readonly findings: readonly Finding[];
@@ -94,17 +94,16 @@ function namesOf(template: SheetTemplate, cells: readonly TemplateCell[]): strin
 
 const top: CellPlace = { row: 1, column: 1 };
 
-export function compareFormulas(comparing: Comparing, template: SheetTemplate, sheet: SheetSnapshot): Comparison {
+export function compareFormulas(comparing: Comparing, template: SheetTemplate, sheet: SheetSnapshot, links: LinkedSheets): Comparison {
   const version = sheet.mark?.version ?? template.version;
   if (version !== template.version) {
     const what = version < template.version ? 'Bring it up to date to have them compared.' : 'Reload the add-on: it is older than the sheet.';
     return { findings: [findingAt('moved', sheet, top, `This sheet is of version ${version}, today's is ${template.version}: its formulas were not compared. ${what}`)], compared: 0 };
   }
-  const links = linkedSheets(comparing.book, sheet, comparing.templates);
   const findings: Finding[] = [];
   const unknown: TemplateCell[] = [];
   // Into an entry that comes with a formula anybody may type.
-  const computed = template.cells.filter(({ style }) => !style.startsWith('input'));
+  const computed = template.cells.filter((cell) => !isEntry(cell));
   for (const cell of computed) {
     if (cell.formula === undefined) continue;
     const verdict = compareCell(comparing, template, sheet, links, cell, cell.formula);

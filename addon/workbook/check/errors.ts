@@ -1,8 +1,9 @@
 // Cells that hold an error, and sentences of our functions that stand in a row of their answers.
 import type { CellPlace, SheetSnapshot } from '../snapshot';
 import { address } from '../../../sheets-templates/build';
+import { isOurs } from '../formulaReading';
 import { holds, placesRead } from '../readPlace';
-import { cellOf, isOurs, ourCalls, type CheckedBook, type ReadCell } from './checkedBook';
+import { cellOf, ourCalls, type CheckedBook, type ReadCell } from './checkedBook';
 import { findingAt, type Finding } from './finding';
 
 const errorText = /^#(?:REF!|DIV\/0!|N\/A|NAME\?|NULL!|NUM!|VALUE!|ERROR!|SPILL!|CALC!)$/;

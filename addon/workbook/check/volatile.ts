@@ -1,9 +1,9 @@
 // NOW, RAND and their like may not feed a function of an add-on in Google Sheets, not even through other cells: the call
 // then shows an error. TODAY may.
 import { address } from '../../../sheets-templates/build';
-import { readFormula } from '../formulaReading';
+import { isOurs, readFormula } from '../formulaReading';
 import { placesRead, type Place } from '../readPlace';
-import { cellOf, isOurs, ourCalls, type CheckedBook, type ReadCell } from './checkedBook';
+import { cellOf, ourCalls, type CheckedBook, type ReadCell } from './checkedBook';
 import { findingAt, type Finding } from './finding';
 
 const volatileNames = new Set(['NOW', 'RAND', 'RANDBETWEEN', 'RANDARRAY']);
