@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { lazyModules } from '../../addon/build/lazyModules';
+import { reachableFrom } from '../../addon/build/reachable';
 import { slimmed, slimmings } from '../../addon/build/slimLibraries';
 import { withoutTexts } from '../../addon/build/stripTexts';
 import { parameterName, wrapperSource } from '../../addon/build/wrappers';
@@ -86,6 +87,29 @@ describe('slimmed libraries', () => {
     const slimming = { module: 'x.js', statements: { 'a.b =': 1, 'if (c)': 2 } };
     expect(slimmed('a.b = function () { return { c: 1 }; };\nf(function () { if (c) { a.d(); } if (c) g(); });\na.bc = 1;', slimming)).toBe(';\nf(function () { ; ; });\na.bc = 1;');
     expect(() => slimmed('a.b = 1; a.b = 2; if (c) d(); if (c) e();', slimming)).toThrow('x.js no longer has 1 statements that begin with a.b =');
+  });
+
+  it('of an ES module keep what one export reaches, and stop at a statement whose effect cannot be told', () => {
+    const source = `let Named = class Inner { read() { return kept; } };
+var kept, gone, both;
+kept = new Map();
+gone = new WeakMap(), both = 1;
+(function (Level) { Level.low = 1; })(Level || (Level = {}));
+(function (Other) { Other.gone = Named; })(Other || (Other = {}));
+var Level, Other;
+function inner() { return new Named().gone + Level.low; }
+function wanted() { return inner(); }
+export { wanted, Inner };`;
+    const kept = reachableFrom('wanted', source);
+    for (const stays of ['let Named', 'kept = new Map()', 'Level.low = 1', 'function inner']) expect(kept, stays).toContain(stays);
+    for (const goes of ['WeakMap', 'Other.gone', 'Inner };']) expect(kept, goes).not.toContain(goes);
+    expect(() => reachableFrom('wanted', 'register();\nfunction wanted() {}')).toThrow('a statement whose effect cannot be told: register();');
+  });
+
+  it('read no weather, clouds, visibility or remarks of a report', async () => {
+    const code = await plainCode();
+    for (const gone of ['RemarkParser', 'TAFParser', 'CloudCommand', 'VisibilityCommand', 'DepositType', 'THUNDERSTORM']) expect(code, gone).not.toContain(gone);
+    for (const kept of ['WindCommand', 'TemperatureCommand', 'AltimeterMercuryCommand']) expect(code, kept).toContain(kept);
   });
 
   it('hold no polygons, areas or other lines of geodesy, and no field of other degrees', async () => {

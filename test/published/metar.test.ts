@@ -1,4 +1,5 @@
 // Weather reports: what stays blank, what is refused with a sentence, and what trends and remarks must not change.
+import { AltimeterUnit, parseMetar, SpeedUnit } from 'metar-taf-parser';
 import { describe, expect, it } from 'vitest';
 import { answer, sentenceOf } from '../support/call';
 
@@ -35,6 +36,21 @@ describe('METAR_READ', () => {
   });
 
   it.each([
+    'ABCD 011955Z 22015G27KT 180V250 9999 4000NE R24L/1200FT -SHRA BKN012 OVC030CB 12/05 Q1013',
+    'ABCD 011955Z AUTO VRB02MPS 0400 R09/0350N FZFG VV001 M01/M01 Q1021',
+    'ABCD 011955Z 00000KT CAVOK M00/M07 A2992',
+    'ABCD 011955Z 22015KT 1 1/2SM 12/05 A2992 Q1013',
+  ])('says of %s what the parser says that is given the whole of it, not only the groups wanted', (text) => {
+    const { station, wind, temperature = NaN, dewPoint, altimeter } = parseMetar(text);
+    const perKnot = wind?.unit === SpeedUnit.MetersPerSecond ? 3600 / 1852 : 1;
+    const { wind_kt: knots, altimeter_hpa: pressure, ...rest } = read(text);
+    // A missing direction or gust is blank; the library's minus zero is zero.
+    expect(rest).toEqual({ station, day_time_z: '011955Z', wind_from_true: wind?.degrees ?? '', gust_kt: wind?.gust ?? '', temperature_c: temperature + 0, dew_point_c: dewPoint });
+    expect(knots).toBeCloseTo((wind?.speed ?? NaN) * perKnot, 9);
+    expect(pressure).toBeCloseTo((altimeter?.value ?? NaN) * (altimeter?.unit === AltimeterUnit.InHg ? 33.8638866667 : 1), 2);
+  });
+
+  it.each([
     ['garbage', 'which does not begin as a report does'],
     ['22015KT 9999 12/05 Q1013', 'which does not begin as a report does'],
     ['ABCD 22015KT 9999 12/05 Q1013', 'no day and time'],
@@ -44,6 +60,10 @@ describe('METAR_READ', () => {
     ['ABCD 011955Z NIL', 'which reports nothing'],
     ['ABCD 011955Z 22015KT 12/05 Q1013 ABCD 012055Z 30020KT 10/05 Q1014', 'more than one report'],
     ['ABCD 011955Z 22O15KT 9999 12/05 Q1013', 'cannot be read ("22O15KT")'],
+    ['ABCD 011955Z 22015 9999 12/05 Q1013', 'cannot be read ("22015")'],
+    ['ABCD 011955Z 22015 KT 9999 12/05 Q1013', 'cannot be read ("22015")'],
+    ['ABCD 011955Z 22015G25 9999 12/05 Q1013', 'cannot be read ("22015G25")'],
+    ['ABCD 011955Z VRB03 9999 12/05 Q1013', 'cannot be read ("VRB03")'],
     ['ABCD 011955Z 22015KMH 9999 12/05 Q1013', 'cannot be read ("22015KMH")'],
     ['ABCD 011955Z 220100G115KT 9999 12/05 Q1013', 'cannot be read ("220100G115KT")'],
     ['ABCD 011955Z 220P49MPS 9999 12/05 Q1013', 'cannot be read ("220P49MPS")'],
