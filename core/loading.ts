@@ -84,24 +84,29 @@ function burnsBetween({ stations, tanks, weightPerUnit, envelope }: LoadingCase,
 
 const pointsBetween = (loading: LoadingCase, from: number, to: number): LoadingPoint[] => burnsBetween(loading, from, to).map((burned) => pointAt(loading, burned, undefined));
 
-export interface LateralSpan {
-  /** Furthest left (negative) and right lateral centre of gravity from take-off to empty tanks; undefined where an arm is missing. */
-  readonly left: number | undefined;
-  readonly right: number | undefined;
-  readonly verdict: Verdict;
-}
+export type LateralSpan =
+  /** Furthest left (negative) and right lateral centre of gravity from take-off to empty tanks. */
+  | { readonly verdict: 'OK' | 'NO'; readonly left: number; readonly right: number }
+  /** Nothing is known while one lateral arm is missing: the names of the stations and tanks without one. */
+  | { readonly verdict: 'UNKNOWN'; readonly stations: readonly string[]; readonly tanks: readonly string[] };
+
+type Placed<Item extends { readonly lateralArm: number | undefined }> = Item & { readonly lateralArm: number };
+const isPlaced = <Item extends { readonly lateralArm: number | undefined }>(item: Item): item is Placed<Item> => item.lateralArm !== undefined;
+const namesOf = (items: readonly { readonly name: string }[]): string[] => items.map(({ name }) => name);
 
 /** Sum of weight x lateral arm over sum of weight, right positive. @source weight-balance-handbook, helicopter chapter, lateral CG. */
 function lateralSpan(loading: LoadingCase, limits: LateralLimits): LateralSpan {
-  const { stations, tanks, taxiFuel } = loading;
-  if (stations.some(({ lateralArm }) => lateralArm === undefined)) return { left: undefined, right: undefined, verdict: 'UNKNOWN' };
-  const centres = burnsBetween(loading, taxiFuel, totalFuel(tanks)).map((burned) => {
-    const items = fuelItems(tanks, burned, loading.weightPerUnit);
-    return totalLoading([...stations.map(({ weight, lateralArm }) => ({ weight, arm: lateralArm ?? 0 })), ...items.map(({ weight, lateralArm }) => ({ weight, arm: lateralArm }))]).arm;
+  const [stations, tanks] = [loading.stations.filter(isPlaced), loading.tanks.filter(isPlaced)];
+  if (stations.length < loading.stations.length || tanks.length < loading.tanks.length) {
+    return { verdict: 'UNKNOWN', stations: namesOf(loading.stations.filter((one) => !isPlaced(one))), tanks: namesOf(loading.tanks.filter((one) => !isPlaced(one))) };
+  }
+  const centres = burnsBetween(loading, loading.taxiFuel, totalFuel(tanks)).map((burned) => {
+    const items = [...stations, ...fuelItems(tanks, burned, loading.weightPerUnit)];
+    return totalLoading(items.map(({ weight, lateralArm }) => ({ weight, arm: lateralArm }))).arm;
   });
   const [left, right] = [Math.min(...centres), Math.max(...centres)];
   const rounding = roundingShare * Math.max(Math.abs(limits.left), Math.abs(limits.right));
-  return { left, right, verdict: left >= limits.left - rounding && right <= limits.right + rounding ? 'OK' : 'NO' };
+  return { verdict: left >= limits.left - rounding && right <= limits.right + rounding ? 'OK' : 'NO', left, right };
 }
 
 export interface LoadingResult {

@@ -1,7 +1,7 @@
 // What brings a loading inside: weight to take out or put in, or a load to move from one station to another.
 import { weightToShift } from './balanceChange';
 import { CoreError } from './errors';
-import { judgeLoading, type LateralSpan, type LoadingCase, type LoadingPoint, type LoadingResult, type Station } from './loading';
+import { judgeLoading, type LoadingCase, type LoadingPoint, type LoadingResult, type Station } from './loading';
 
 export type Remedy =
   | { readonly kind: 'none-needed' }
@@ -59,9 +59,6 @@ function shiftFor(point: LoadingPoint, from: Station, to: Station): number | und
   }
 }
 
-const sideOf = ({ left, right, verdict }: LateralSpan, middle: number): 'left' | 'right' | undefined =>
-  verdict === 'NO' && left !== undefined && right !== undefined ? ((left + right) / 2 > middle ? 'left' : 'right') : undefined;
-
 /** The least weight that brings point after point inside, or as many of them as this station's load can. */
 function tryMove(loading: LoadingCase, start: LoadingResult, direction: Direction, from: Station, to: Station): { readonly weight: number; readonly settles: boolean } | undefined {
   let weight = 0;
@@ -91,8 +88,8 @@ function move(loading: LoadingCase, result: LoadingResult, direction: Direction)
 
 function sideways({ lateralLimits }: LoadingCase, { lateral }: LoadingResult): Remedy {
   if (lateral === undefined || lateralLimits === undefined || lateral.verdict === 'OK') return { kind: 'none-needed' };
-  const direction = sideOf(lateral, (lateralLimits.left + lateralLimits.right) / 2);
-  return direction === undefined ? { kind: 'lateral-unknown' } : { kind: 'lateral', direction };
+  if (lateral.verdict === 'UNKNOWN') return { kind: 'lateral-unknown' };
+  return { kind: 'lateral', direction: lateral.left + lateral.right > lateralLimits.left + lateralLimits.right ? 'left' : 'right' };
 }
 
 /** The first of: nothing to do fore and aft, so look sideways; too heavy; too light; a centre of gravity outside, so move a load. */

@@ -10,7 +10,8 @@ export interface Tank {
   readonly order: number;
   /** Arm against the quantity in this tank, rising, straight lines between. */
   readonly arms: readonly FuelArm[];
-  readonly lateralArm: number;
+  /** Undefined where the owner gave none. */
+  readonly lateralArm: number | undefined;
 }
 
 export const totalFuel = (tanks: readonly Tank[]): number => tanks.reduce((sum, { quantity }) => sum + quantity, 0);
@@ -42,10 +43,10 @@ export function quantitiesAfter(tanks: readonly Tank[], burned: number): number[
 }
 
 /** The fuel left in each tank as a weight at an arm; an empty tank weighs nothing and needs no arm. */
-export function fuelItems(tanks: readonly Tank[], burned: number, weightPerUnit: number): (LoadedItem & { readonly lateralArm: number })[] {
+export function fuelItems<Given extends Tank>(tanks: readonly Given[], burned: number, weightPerUnit: number): (LoadedItem & Pick<Given, 'lateralArm'>)[] {
   const quantities = quantitiesAfter(tanks, burned);
   return tanks
-    .map(({ arms, lateralArm }, index) => ({ quantity: quantities[index] ?? 0, arms, lateralArm }))
+    .map(({ arms, lateralArm }: Given, index) => ({ quantity: quantities[index] ?? 0, arms, lateralArm }))
     .filter(({ quantity }) => quantity > 0)
     .map(({ quantity, arms, lateralArm }) => ({ weight: quantity * weightPerUnit, arm: fuelArmAt(arms, quantity), lateralArm }));
 }

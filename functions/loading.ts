@@ -3,6 +3,7 @@ import { judgeLoading, trackBetween, type LateralLimits, type LateralSpan, type 
 import { remedyFor, type Remedy } from '../core/loadingRemedy';
 import { totalFuel } from '../core/tanks';
 import { armOfItem, envelopeTable } from './balance';
+import { inWords } from './registry/cellValues';
 import { laying, result, type ResultCell, type Values } from './registry/declaration';
 import { column, optional } from './registry/modifiers';
 import { furthestArm, limitRow, mostFuel, noLimits, tankArmRows, tankRows, tanksOf } from './registry/readLoading';
@@ -30,7 +31,7 @@ const parameters = {
   trip_fuel: fuelQuantity('Fuel burned from take-off to landing.'),
   envelope: envelopeTable('Two columns, arm and weight: the corners of the limits in order round them.'),
   limits: optional(limitRow, noLimits, 'only the envelope limits the weight'),
-  lateral_arms: optional(column(number({ unit: '', minimum: -furthestArm, maximum: furthestArm, help: 'Lateral arm of each station, right positive.' })), undefined, 'lateral balance is UNKNOWN where there are lateral limits'),
+  lateral_arms: optional(column(number({ unit: '', minimum: -furthestArm, maximum: furthestArm, help: 'Lateral arm of each station, right positive, 0 on the centre line. While one is blank, lateral balance is UNKNOWN where there are lateral limits.' })), undefined, 'lateral balance is UNKNOWN where there are lateral limits'),
   track_steps: optional(number({ unit: '', minimum: 0, maximum: 200, whole: true, help: 'Parts into which the burn is cut for drawing: a row for each end of a part, from take-off to empty tanks.' }), 0, 'there are no such rows'),
 };
 
@@ -73,9 +74,20 @@ const pointRow = (name: string, point: LoadingPoint, reason: string): ResultCell
   name, point.verdict, point.weight, point.arm, point.forwardMargin ?? '', point.aftMargin ?? '', point.weightMargin ?? '', reason,
 ];
 
+const mostNamed = 3;
+
+/** Which lateral arms are missing: the first few by name, and how many more. */
+function unplacedInWords(stations: readonly string[], tanks: readonly string[]): string {
+  const items = [...stations.map((name) => `station ${inWords(name)}`), ...tanks.map((name) => `tank ${inWords(name)}`)];
+  const [named, more] = [items.slice(0, mostNamed).join(', '), items.length - mostNamed];
+  return `${named}${more > 0 ? ` and ${more} more` : ''} ${items.length === 1 ? 'has' : 'have'} no lateral arm`;
+}
+
 function lateralRow(span: LateralSpan, { left, right }: LateralLimits): ResultCell[] {
-  if (span.left === undefined || span.right === undefined) return ['lateral', span.verdict, '', '', '', '', '', 'a station has no lateral arm'];
-  const reason = `from ${shown(span.left)} to ${shown(span.right)}, limits ${shown(left)} to ${shown(right)}`;
+  const reason =
+    span.verdict === 'UNKNOWN'
+      ? unplacedInWords(span.stations, span.tanks)
+      : `from ${shown(span.left)} to ${shown(span.right)}, limits ${shown(left)} to ${shown(right)}`;
   return ['lateral', span.verdict, '', '', '', '', '', reason];
 }
 

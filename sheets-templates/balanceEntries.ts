@@ -44,13 +44,16 @@ const entrySpill = Array.from({ length: stationRows.last - stationRows.first + 1
 
 const heads = (...words: readonly string[]): Field[] => words.map((word) => [word, 'columnHead'] as const);
 
+export const lateralHelp = 'Right positive, 0 on the centre line. Needed where the aircraft list gives lateral limits: while one is blank there, lateral balance is UNKNOWN.';
+const lateralHead: Field = ['lateral arm', 'columnHead', { note: lateralHelp }];
+
 const moments = Array.from({ length: stationRows.last - stationRows.first + 1 }, (_, index) => stationRows.first + index).map((row) =>
   cell(row, 6, `=IF(AND(ISNUMBER(C${row}),ISNUMBER(D${row})),C${row}*D${row},"")`, 'computed', { format: 'whole' }),
 );
 
 export const stationCells: TemplateCell[] = [
   ...line(6, 1, ['1  Stations', 'heading'], ...Array.from({ length: 8 }, (): Field => ['', 'heading'])),
-  ...line(7, 1, ...heads('aircraft', 'station', 'weight', 'arm', 'lateral arm', 'moment', 'entry looked at', 'verdict', 'what looks wrong')),
+  ...line(7, 1, ...heads('aircraft', 'station', 'weight', 'arm'), lateralHead, ...heads('moment', 'entry looked at', 'verdict', 'what looks wrong')),
   ...inputRows(stationRows.first, 1, padded(stationRows, inventedAircraft.flatMap(({ name, stations }) => stations.map((row): readonly Content[] => [name, ...row])), 5), (index) => (index === 3 || index === 4 ? 'one' : 'whole')),
   ...moments,
   ...entrySpill,
@@ -69,7 +72,7 @@ const fuelled = (fuel: string, ...needed: readonly string[]): string => `=IF(AND
 
 export const fuelCells: TemplateCell[] = [
   ...line(26, 1, ['2  Fuel', 'heading'], ...Array.from({ length: 4 }, (): Field => ['', 'heading'])),
-  ...line(27, 1, ...heads('aircraft', 'tank', 'on board', 'burned, in order', 'lateral arm')),
+  ...line(27, 1, ...heads('aircraft', 'tank', 'on board', 'burned, in order'), lateralHead),
   ...inputRows(tankRows.first, 1, padded(tankRows, inventedAircraft.flatMap(({ name, tanks }) => tanks.map((row): readonly Content[] => [name, ...row])), 5), (index) => (index === 2 ? 'one' : 'whole')),
   ...fuelLine(34, 'fuel on board at start', `=IF(${tanksWhole},SUMIF(${block(tankRows, 'A')},aircraft_in_use,${block(tankRows, 'C')}),"")`, fuelUnit, 'Sum of the tanks of the aircraft in use.'),
   ...fuelLine(35, 'taxi and run-up', 1.4, fuelUnit, 'Burned before take-off.'),

@@ -24,6 +24,10 @@ export const balanceCells = {
   pointNames: 'A44:A50',
   pointVerdicts: 'B44:B50',
   pointReasons: 'H44:H50',
+  /** Of these points what the Trip sheet tells under the whole burn: on the way, reserve and, where there are limits, lateral. */
+  burnNames: 'A47:A49',
+  burnVerdicts: 'B47:B49',
+  burnReasons: 'H47:H49',
   /** Every verdict of the loading: points, lateral balance, burn; and of its entries, station by station. */
   loadingVerdicts: 'B44:B64',
   entryNames: 'G8:G23',

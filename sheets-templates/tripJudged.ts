@@ -17,22 +17,28 @@ const missingEntries = `TEXTJOIN(", ",TRUE,${[
 /** The verdict row of a brief that lies in columns item, value, unit. */
 const ofBrief = ({ first, last }: Block, item: string, value: string): string => `INDEX(${value}${first}:${value}${last},MATCH("verdict",${item}${first}:${item}${last},0))`;
 const notComputed = '"not computed: an entry is missing, or out of its range"';
+const loadingNotComputed = '"not computed: see Weight and balance"';
 
 const ofPoint = (cells: string, point: string): string => `INDEX(${balance(cells)},MATCH("${point}",${balance(balanceCells.pointNames)},0))`;
 const loading = (label: string, point: string): readonly [string, string, string] => [
   label,
   verdictOf(ofPoint(balanceCells.pointVerdicts, point)),
-  `=IFERROR(${ofPoint(balanceCells.pointReasons, point)},"not computed: see Weight and balance")`,
+  `=IFERROR(${ofPoint(balanceCells.pointReasons, point)},${loadingNotComputed})`,
 ];
 
 /** Points, lateral balance and burn together; fewer OK than the five points means that nothing was computed. */
 const allLoading = balance(balanceCells.loadingVerdicts);
 const burnVerdict = `=IF(COUNTIF(${allLoading},"NO")>0,"NO",IF(OR(COUNTIF(${allLoading},"UNKNOWN")>0,COUNTIF(${allLoading},"OK")<4),"UNKNOWN",IF(COUNTIF(${allLoading},"CHECK")>0,"CHECK","OK")))`;
-const lateralFails = `COUNTIFS(${balance(balanceCells.pointNames)},"lateral",${balance(balanceCells.pointVerdicts)},"<>OK")>0`;
-const burnReason = `=IFERROR(IF(${lateralFails},"lateral: "&${ofPoint(balanceCells.pointReasons, 'lateral')},${ofPoint(balanceCells.pointReasons, 'on the way')}),"not computed: see Weight and balance")`;
+/** What no other item tells: the burn, the fuel beyond landing, the lateral balance; each that is not OK, by name. */
+const burnReason = (verdict: string): string => {
+  const [names, verdicts, reasons] = [balance(balanceCells.burnNames), balance(balanceCells.burnVerdicts), balance(balanceCells.burnReasons)];
+  const told = `TEXTJOIN("; ",TRUE,FILTER(${names}&": "&${reasons},(${verdicts}<>"OK")*(${verdicts}<>"")))`;
+  const untold = `IF(COUNTIF(${allLoading},"OK")>0,"take-off, landing or zero fuel is not OK",${loadingNotComputed})`;
+  return `=IF(${verdict}="OK",${ofPoint(balanceCells.pointReasons, 'on the way')},IFERROR(${told},${untold}))`;
+};
 
 const entryVerdicts = balance(balanceCells.entryVerdicts);
-const entriesReason = `=IFERROR(INDEX(${balance(balanceCells.entryNames)},MATCH("CHECK",${entryVerdicts},0))&": "&INDEX(${balance(balanceCells.entryReasons)},MATCH("CHECK",${entryVerdicts},0)),IF(COUNTIF(${entryVerdicts},"OK")>0,"nothing looks swapped, doubled or in another unit","not computed: see Weight and balance"))`;
+const entriesReason = `=IFERROR(INDEX(${balance(balanceCells.entryNames)},MATCH("CHECK",${entryVerdicts},0))&": "&INDEX(${balance(balanceCells.entryReasons)},MATCH("CHECK",${entryVerdicts},0)),IF(COUNTIF(${entryVerdicts},"OK")>0,"nothing looks swapped, doubled or in another unit",${loadingNotComputed}))`;
 
 const [left, reserve] = [rows.fuelLeft, rows.reserve].map((row) => `B${row}`);
 const onBoard = balance(balanceCells.fuelOnBoard);
@@ -81,7 +87,8 @@ const ofCard = (label: string, { verdict, reason }: { readonly verdict: string; 
   `=IFERROR(${on(sheetNames.card, reason)}&"",${notComputed})`,
 ];
 
-const items: readonly (readonly [item: string, verdict: string, reason: string])[] = [
+/** A reason may be a text about the cell of its verdict. */
+const items: readonly (readonly [item: string, verdict: string, reason: string | ((verdictCell: string) => string)])[] = [
   ['Entries', `=IF(${missingEntries}="","OK","UNKNOWN")`, `=IF(${missingEntries}="","every entry holds a number","not a number: "&${missingEntries})`],
   ['Dates', datesVerdict, datesReason],
   loading('Loading, take-off', 'take-off'),
@@ -100,7 +107,9 @@ const items: readonly (readonly [item: string, verdict: string, reason: string])
   ['Pilot', worstOf(`D${rows.landingsRecent}:D${rows.medical}`), `=IF(D${rows.landingsRecent}<>"OK","landings: "&F${rows.landingsRecent},IF(D${rows.medical}<>"OK","medical: "&F${rows.medical},"landings and medical last beyond the trip"))`],
 ];
 
-const itemCells: TemplateCell[] = items.flatMap(([item, verdict, reason], index) => line(judged.first + index, 6, [item, 'label'], [verdict, 'verdict'], [reason, 'reason']));
+const itemCells: TemplateCell[] = items.flatMap(([item, verdict, reason], index) =>
+  line(judged.first + index, 6, [item, 'label'], [verdict, 'verdict'], [typeof reason === 'string' ? reason : reason(`G${judged.first + index}`), 'reason']),
+);
 
 /** Every item that is not OK, with its reason. */
 const allReasons = `=IF(B3="OK","Every item below is OK.",TEXTJOIN("; ",TRUE,${items

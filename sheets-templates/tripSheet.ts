@@ -38,7 +38,7 @@ const reasonHeights = Object.fromEntries(Array.from({ length: judged.last - judg
 export const tripSheet: SheetTemplate = {
   key: 'trip',
   name: sheetNames.trip,
-  version: 1,
+  version: 2,
   rows: 88,
   columns: 9,
   columnWidths: [166, 92, 92, 92, 34, 136, 92, 122, 290],

@@ -1,5 +1,5 @@
 // Weight and balance: stations, fuel, the points of the flight and its whole burn against the envelope, and all of it drawn.
-import { block, cornerCells, cornerRows, envelopeInUse, fuelCells, ofRows, stationCells, stationRows, tankRows } from './balanceEntries';
+import { block, cornerCells, cornerRows, envelopeInUse, fuelCells, lateralHelp, ofRows, stationCells, stationRows, tankRows } from './balanceEntries';
 import { area, caution, cell, line, type Field } from './build';
 import { limitsInUse, ofAircraft, tableInUse } from './manualTables';
 import { sheetNames } from './places';
@@ -39,7 +39,7 @@ const number = (range: string, minimum: number, maximum: number, help: string): 
 export const weightAndBalanceSheet: SheetTemplate = {
   key: 'balance',
   name: sheetNames.balance,
-  version: 1,
+  version: 2,
   rows: cornerRows.last + 1,
   columns: 9,
   columnWidths: [104, 130, 74, 74, 80, 80, 130, 84, 270],
@@ -62,9 +62,11 @@ export const weightAndBalanceSheet: SheetTemplate = {
   validations: [
     { kind: 'listFrom', range: 'F4', source: block(cornerRows, 'B'), help: 'A category of the envelope table, such as normal or utility.' },
     number(area(stationRows.first, 3, stationRows.last, 3), 0, 100000, 'Weight, in the unit of the aircraft list. An empty seat weighs 0.'),
-    number(area(stationRows.first, 4, stationRows.last, 5), -100000, 100000, 'Arm from the datum, in the unit of the aircraft list.'),
+    number(area(stationRows.first, 4, stationRows.last, 4), -100000, 100000, 'Arm from the datum, in the unit of the aircraft list.'),
+    number(area(stationRows.first, 5, stationRows.last, 5), -100000, 100000, lateralHelp),
     number(area(tankRows.first, 3, tankRows.last, 3), 0, 100000, 'Usable fuel in the tank, in the unit of the aircraft list.'),
     number(area(tankRows.first, 4, tankRows.last, 4), 1, 99, 'Tanks burn in rising order; tanks with the same number burn together.'),
+    number(area(tankRows.first, 5, tankRows.last, 5), -100000, 100000, lateralHelp),
     number('C35', 0, 1000, 'Fuel burned before take-off, in the unit of the aircraft list.'),
     number(area(cornerRows.first, 3, cornerRows.last, 4), -100000, 1000000, 'A corner of the envelope: arm, then weight.'),
   ],

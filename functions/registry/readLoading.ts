@@ -21,7 +21,7 @@ export const tankRows = labelledRows({
     { name: 'place in the order of burning', minimum: 1, maximum: 99 },
     { name: 'lateral arm', minimum: -furthestArm, maximum: furthestArm, mayBeBlank: true },
   ],
-  help: 'Four columns: tank, usable quantity on board, place in the order of burning (tanks of one place burn together, the same from each), lateral arm (right positive; blank is the centre line).',
+  help: 'Four columns: tank, usable quantity on board, place in the order of burning (tanks of one place burn together, the same from each), lateral arm (right positive, 0 on the centre line; while it is blank, lateral balance is UNKNOWN where there are lateral limits).',
 });
 
 export const tankArmRows = labelledRows({
@@ -84,7 +84,7 @@ function armsOf(name: string, quantity: number, rows: readonly LabelledRow[]): F
 export function tanksOf(rows: readonly LabelledRow[], arms: readonly LabelledRow[]): Tank[] {
   if (rows.length === 0) throw new CoreError('nothing-given', { what: 'tanks' });
   const keys = rows.map(({ name }) => plainWords(name));
-  return rows.map(({ name, numbers: [quantity = 0, order = 1, lateralArm = 0] }, index) => {
+  return rows.map(({ name, numbers: [quantity = 0, order = 1, lateralArm] }, index) => {
     const key = plainWords(name);
     if (keys.indexOf(key) < index) throw new NamedArgumentError('tanks', new ArgumentError(`${tankRows.mustBe}, each tank once`, `${inWords(name)} again`));
     return { name, quantity, order, lateralArm, arms: armsOf(name, quantity, arms.filter((row) => plainWords(row.name) === key)) };

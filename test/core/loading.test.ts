@@ -27,7 +27,7 @@ describe('burning from several tanks, by hand', () => {
     expect([...new Set(burnsAtBends(stepped))].sort((a, b) => a - b)).toEqual([6, 14, 17, 20]);
   });
 
-  it('asks no arm of an empty tank', () => expect(fuelItems([tank('gone', 0, 1, []), tank('wing', 5, 1, level(48))], 0, 6)).toEqual([{ weight: 30, arm: 48, lateralArm: 0 }]));
+  it('asks no arm of an empty tank', () => expect(fuelItems([tank('gone', 0, 1, []), tank('wing', 5, 1, level(48), 3)], 0, 6)).toEqual([{ weight: 30, arm: 48, lateralArm: 3 }]));
 });
 
 describe('points of a loading, by hand', () => {
@@ -113,22 +113,24 @@ describe('lateral balance, by hand', () => {
 
   it('is sum of weight x lateral arm over the weight', () => {
     // 1,000 of 100 x 10, with no fuel; 1,000 / 1,180 with it.
-    expect(sideways(10, { left: -1, right: 1 })).toMatchObject({ right: 1, verdict: 'OK' });
-    expect(sideways(10, { left: -1, right: 1 })?.left).toBeCloseTo(1000 / 1180, 9);
+    expect(sideways(10, { left: -1, right: 1 })).toEqual({ verdict: 'OK', left: expect.closeTo(1000 / 1180, 9), right: 1 });
     expect(sideways(10, { left: -1, right: 0.999 })?.verdict).toBe('NO');
     expect(sideways(-10, { left: -0.999, right: 1 })?.verdict).toBe('NO');
   });
 
-  it('is UNKNOWN where a station has no lateral arm, and left out where there are no limits', () => {
-    expect(sideways(undefined, { left: -100, right: 100 })).toEqual({ left: undefined, right: undefined, verdict: 'UNKNOWN' });
+  it('is UNKNOWN where a station or a tank has no lateral arm, and left out where there are no limits', () => {
+    const [wide, sideless] = [{ left: -100, right: 100 }, [tank('left', 10, 1, level(40)), tank('right', 10, 1, level(40), 50), tank('spare', 0, 2, level(40))]];
+    expect(sideways(undefined, wide)).toEqual({ verdict: 'UNKNOWN', stations: ['seat'], tanks: [] });
+    expect(sideways(10, wide, sideless)).toEqual({ verdict: 'UNKNOWN', stations: [], tanks: ['left', 'spare'] });
+    expect(sideways(undefined, wide, sideless)).toEqual({ verdict: 'UNKNOWN', stations: ['seat'], tanks: ['left', 'spare'] });
     expect(sideways(10, undefined)).toBeUndefined();
+    expect(sideways(undefined, undefined, sideless)).toBeUndefined();
   });
 
   it('sees the moment at which one side is burned and the other full', () => {
     const tanks = [tank('left', 10, 1, level(40), -50), tank('right', 10, 2, level(40), 50)];
     // Left empty, right full: 60 x 50 + 0 over 1,060.
-    expect(sideways(0, { left: -1, right: 2 }, tanks)?.right).toBeCloseTo(3000 / 1060, 9);
-    expect(sideways(0, { left: -1, right: 2 }, tanks)?.verdict).toBe('NO');
+    expect(sideways(0, { left: -1, right: 2 }, tanks)).toMatchObject({ verdict: 'NO', right: expect.closeTo(3000 / 1060, 9) });
   });
 });
 
@@ -181,5 +183,6 @@ describe('what to change, by hand', () => {
     expect(remedy({ stations, lateralLimits: { left: -1, right: 1 } })).toEqual({ kind: 'lateral', direction: 'left' });
     expect(remedy({ stations, lateralLimits: { left: -5, right: 5 } })).toEqual({ kind: 'none-needed' });
     expect(remedy({ lateralLimits: { left: -5, right: 5 } })).toEqual({ kind: 'lateral-unknown' });
+    expect(remedy({ stations, tanks: [tank('wing', 30, 1, level(48))], lateralLimits: { left: -5, right: 5 } })).toEqual({ kind: 'lateral-unknown' });
   });
 });

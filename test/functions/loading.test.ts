@@ -73,10 +73,23 @@ describe('LOADING_BRIEF', () => {
 
   it('is UNKNOWN for lateral balance where an arm is blank, never OK', () => {
     const limits = [['', '', '', -2, 2]];
-    expect(rowOf(brief({ limits }), 'lateral').slice(0, 2)).toEqual(['lateral', 'UNKNOWN']);
-    expect(rowOf(brief({ limits, lateral: [[0], [0], [''], [0]] }), 'lateral').slice(0, 2)).toEqual(['lateral', 'UNKNOWN']);
-    expect(reasonOf(brief({ limits, lateral: [[0], [0], [''], [0]] }), 'to change')).toBe('nothing fore and aft; lateral balance is not known');
-    const known = brief({ limits, lateral: [[0], [20], [0], [0]] });
+    const [onLine, wing] = [[[0], [0], [0], [0]], [['wing', 30, 1, 0]]];
+    const some = [
+      { given: { lateral: [[0], [0], [''], [0]], tanks: wing }, reason: 'station "rear" has no lateral arm' },
+      { given: { lateral: onLine }, reason: 'tank "wing" has no lateral arm' },
+      { given: { lateral: onLine, tanks: [['left', 15, 1, ''], ['right', 15, 1, '']], tankArms: [['left', 0, 48], ['left', 40, 48], ['right', 0, 48], ['right', 40, 48]] }, reason: 'tank "left", tank "right" have no lateral arm' },
+      { given: { lateral: [[0], [''], [0], ['']] }, reason: 'station "front", station "bags", tank "wing" have no lateral arm' },
+      { given: {}, reason: 'station "empty", station "front", station "rear" and 2 more have no lateral arm' },
+    ];
+    for (const { given: gaps, reason } of some) {
+      expect(rowOf(brief({ limits, ...gaps }), 'lateral')).toEqual(['lateral', 'UNKNOWN', '', '', '', '', '', reason]);
+      expect(reasonOf(brief({ limits, ...gaps }), 'to change')).toBe('nothing fore and aft; lateral balance is not known');
+      // Without limits a lateral arm changes nothing.
+      expect(brief(gaps).map((row) => row.slice(0, 7))).toEqual(brief({ ...gaps, lateral: onLine }).map((row) => row.slice(0, 7)));
+      expect(brief(gaps).map(([name]) => name)).not.toContain('lateral');
+    }
+    expect(rowOf(brief({ limits, lateral: onLine, tanks: wing }), 'lateral')[1]).toBe('OK');
+    const known = brief({ limits, lateral: [[0], [20], [0], [0]], tanks: wing });
     // 200 x 20 over 1,508 and 1,340: beyond 2 both.
     expect(rowOf(known, 'lateral')[1]).toBe('NO');
     expect(reasonOf(known, 'lateral')).toBe('from 2.653 to 2.985, limits -2 to 2');

@@ -75,12 +75,35 @@ describe('the trip of the invented aircraft', () => {
     expect(notOk()).toEqual([]);
   });
 
+  const second: Entries = { Start: { A7: 'Brindle Two' }, 'Trip sheet': { B20: 1100, C20: 1200, B41: 20 } };
+  const first: Entries = { Start: { A7: 'Quillon Four' }, 'Trip sheet': { B20: 3400, C20: 3600, B41: 10.5 } };
+
   it('judges the second aircraft, in other units, on the same sheets', async () => {
-    await set({ Start: { A7: 'Brindle Two' }, 'Trip sheet': { B20: 1100, C20: 1200, B41: 20 } });
+    await set(second);
     expect(notOk()).toEqual([]);
     expect(workbook.value('Weight and balance', 'D39')).toBe('kg');
     // By hand: 445 + 78 + 70 + 9 = 602 kg of stations, 70 less 1.4 litres of fuel at 0.72 kg.
     expect(workbook.value('Weight and balance', 'C39')).toBeCloseTo(602 + 68.6 * 0.72, 6);
-    await set({ Start: { A7: 'Quillon Four' }, 'Trip sheet': { B20: 3400, C20: 3600, B41: 10.5 } });
+    await set(first);
+  });
+
+  const burn = (): unknown => workbook.named('trip_reasons').find(([item]) => item === 'Loading, whole burn')?.slice(1);
+
+  it.each([
+    { what: 'no arm of a tank', gap: balance({ E30: '' }), back: balance({ E30: 0 }), verdict: 'UNKNOWN', reason: 'lateral: tank "main" has no lateral arm' },
+    { what: 'no arm of a station', gap: balance({ E13: '' }), back: balance({ E13: -230 }), verdict: 'UNKNOWN', reason: 'lateral: station "left seat" has no lateral arm' },
+    { what: 'no arm of a tank, and baggage too far aft', gap: balance({ E30: '', C15: 60, D15: 2500 }), back: balance({ E30: 0, C15: 9, D15: 1150 }), verdict: 'NO', reason: /^on the way: worst of the burn, \S+ behind the aft limit; reserve: worst beyond landing, \S+ behind the aft limit; lateral: tank "main" has no lateral arm$/ },
+    { what: 'a seat far out to one side', gap: balance({ E13: 900 }), back: balance({ E13: -230 }), verdict: 'NO', reason: /^lateral: from \S+ to \S+, limits -60 to 60$/ },
+    { what: 'too heavy at take-off alone', gap: { 'Manual tables': { J7: 600 } }, back: { 'Manual tables': { J7: 720 } }, verdict: 'NO', reason: 'take-off, landing or zero fuel is not OK' },
+  ])('with lateral limits, $what: $verdict', async ({ gap, back, verdict: wanted, reason }) => {
+    await set(second);
+    await set(gap);
+    const got = { verdict: verdict(), burn: burn() };
+    await set(back);
+    const mended = notOk();
+    await set(first);
+    expect(got).toEqual({ verdict: wanted, burn: [wanted, typeof reason === 'string' ? reason : expect.stringMatching(reason)] });
+    expect(mended).toEqual([]);
+    expect(notOk()).toEqual([]);
   });
 });
