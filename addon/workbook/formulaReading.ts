@@ -38,6 +38,11 @@ const ours: ReadonlySet<string> = new Set(functionNames);
 /** One of our functions, by its name in capitals. */
 export const isOurs = (name: string): boolean => ours.has(name);
 
+const spilling: ReadonlySet<string> = new Set(['FILTER', 'SORT', 'UNIQUE', 'SEQUENCE', 'ARRAYFORMULA', 'RANDARRAY', 'TRANSPOSE', 'IMPORTRANGE', 'QUERY', 'MAP', 'BYROW', 'BYCOL', 'MAKEARRAY']);
+
+/** A formula whose answer may fill more cells than its own: one that calls a function of ours, or a built-in one of that kind. */
+export const maySpill = ({ calls }: Pick<FormulaReading, 'calls'>): boolean => calls.some(({ name }) => isOurs(name) || spilling.has(name));
+
 const parts = {
   text: /"(?:[^"]|"")*"?/,
   sheet: /(?:'(?:[^']|'')*'|[A-Za-z_\u00c0-\uffff][\w.\u00c0-\uffff]*)!/,

@@ -2,7 +2,7 @@
 // number of the user's that has no place today stops the update; a text is told.
 import { address } from '../../../sheets-templates/build';
 import type { SheetTemplate } from '../../../sheets-templates/template';
-import { isOurs, readFormula } from '../formulaReading';
+import { maySpill, readFormula } from '../formulaReading';
 import { formulaShape } from '../formulaSense';
 import type { CellPlace, CellValue, FormulaCell, SheetSnapshot } from '../snapshot';
 import { isEntry, textAt, valueAt } from '../templateLabels';
@@ -16,7 +16,6 @@ export interface LeftOver {
   readonly formulas: readonly FormulaCell[];
 }
 
-const spilling = new Set(['FILTER', 'SORT', 'UNIQUE', 'SEQUENCE', 'ARRAYFORMULA', 'TRANSPOSE', 'IMPORTRANGE', 'QUERY', 'MAP', 'BYROW', 'BYCOL', 'MAKEARRAY']);
 const keyOf = ({ row, column }: CellPlace): string => `${row} ${column}`;
 
 /** Every text that the sheet itself may show: its own, and those of the chart's data that a host may lay beside it. */
@@ -41,8 +40,9 @@ function spillWidths({ cells }: SheetTemplate): Map<string, number> {
 
 /** The cells into which the answer of a formula spills: as wide as the template has it, as high as what it reads, or as it is filled. */
 function spilledFrom(sheet: SheetSnapshot, cell: FormulaCell, widths: ReadonlyMap<string, number>, isFree: (place: CellPlace) => boolean, endsAt: (place: CellPlace) => boolean): CellPlace[] {
-  const { calls, references } = readFormula(cell.text);
-  if (!calls.some(({ name }) => isOurs(name) || spilling.has(name))) return [];
+  const reading = readFormula(cell.text);
+  if (!maySpill(reading)) return [];
+  const { calls, references } = reading;
   const free = (row: number, column: number): boolean => isFree({ row, column }) && valueAt(sheet, row, column) !== '';
   let width = widths.get(calls[0]?.name ?? '') ?? 0;
   if (width === 0) for (width = 1; free(cell.row, cell.column + width); ) width += 1;

@@ -1,20 +1,18 @@
 // NOW, RAND and their like may not feed a function of an add-on in Google Sheets, not even through other cells: the call
 // then shows an error. TODAY may.
 import { address } from '../../../sheets-templates/build';
-import { isOurs, readFormula } from '../formulaReading';
+import { maySpill, readFormula } from '../formulaReading';
 import { placesRead, type Place } from '../readPlace';
 import { cellOf, ourCalls, type CheckedBook, type ReadCell } from './checkedBook';
 import { findingAt, type Finding } from './finding';
 
 const volatileNames = new Set(['NOW', 'RAND', 'RANDBETWEEN', 'RANDARRAY']);
-/** Built-in functions whose answer may fill more cells than their own. */
-const spilling = new Set(['FILTER', 'SORT', 'UNIQUE', 'SEQUENCE', 'ARRAYFORMULA', 'RANDARRAY', 'TRANSPOSE', 'MAP', 'BYROW', 'BYCOL', 'MAKEARRAY']);
 
 const volatileIn = ({ calls }: ReadCell['reading']): string | undefined => calls.find(({ name }) => volatileNames.has(name))?.name;
 
 /** The cells that an answer may fill: its own, or the filled ones below and beside it. */
 function filledBy({ sheet, row, column, reading }: ReadCell): Place {
-  const spills = reading.calls.some(({ name }) => spilling.has(name) || isOurs(name));
+  const spills = maySpill(reading);
   let [lastRow, lastColumn] = [row, column];
   while (spills && (sheet.values[lastRow]?.[column - 1] ?? '') !== '') lastRow += 1;
   while (spills && (sheet.values[row - 1]?.[lastColumn] ?? '') !== '') lastColumn += 1;

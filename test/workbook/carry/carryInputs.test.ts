@@ -138,6 +138,11 @@ describe('out of sheets that the user changed', () => {
     ]);
   });
 
+  it.each(['=RANDARRAY(3)', '=SEQUENCE(3)'])('takes no answer of %s for an entry of the user', (formula) => {
+    const written = typedOver(demo, nameOf('card'), [{ row: 4, column: 12, content: formula }, { row: 5, column: 12, content: 0.2 }, { row: 6, column: 12, content: 0.3 }]);
+    expect(carryInputs(written, 'one', sheetTemplates)).toMatchObject({ refusals: [], notes: [`These formulas of "Descent and hold card" are not in today's sheet and stay in the older one: L4 ${formula}.`] });
+  });
+
   it.each([
     ['a number beside the sheet', 'trip', { row: 6, column: 12 }, 42],
     ['a number typed over a formula', 'trip', { row: 43, column: 2 }, 31],

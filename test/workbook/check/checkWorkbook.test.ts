@@ -162,6 +162,7 @@ describe('volatile cells', () => {
 
   it('that spill are told for every cell that they fill', () => {
     expect(volatile(mine([[1, 1, '=RANDARRAY(3)', 0.1], [2, 1, 0.2], [3, 1, 0.3], [1, 3, '=ISA_TEMPERATURE(A3)']]))).toHaveLength(1);
+    expect(volatile(mine([[1, 1, '=QUERY(E1:E9,IF(NOW()>0,"select E"))', 1], [2, 1, 2], [1, 3, '=ISA_TEMPERATURE(A2)']]))).toHaveLength(1);
     expect(volatile(mine([[1, 1, '=RAND()', 0.1], [2, 1, 0.2], [3, 1, 0.3], [1, 3, '=ISA_TEMPERATURE(A3)']]))).toEqual([]);
   });
 
