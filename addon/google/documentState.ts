@@ -3,6 +3,7 @@
 import type { SheetTemplate } from '../../sheets-templates/template';
 import type { ExistingSheet } from '../workbook/insertionPlan';
 import type { SheetMark } from '../workbook/snapshot';
+import { isUnmoved } from '../workbook/unmoved';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -62,22 +63,12 @@ export function rangeOfName(named: NamedRange): Range | undefined {
   }
 }
 
-/** Labels stand where the template put them; a user who moved rows or columns has another sheet than ours. */
-function stillLaidOut(sheet: Sheet, { cells }: SheetTemplate): boolean {
-  const labels = cells.filter(({ value, style }) => typeof value === 'string' && style !== 'input' && style !== 'inputText');
-  const rows = labels.reduce((most, { row }) => Math.max(most, row), 1);
-  const columns = labels.reduce((most, { column }) => Math.max(most, column), 1);
-  if (sheet.getMaxRows() < rows || sheet.getMaxColumns() < columns) return false;
-  const values = sheet.getRange(1, 1, rows, columns).getDisplayValues();
-  return labels.every(({ row, column, value }) => values[row - 1]?.[column - 1] === value);
-}
-
 /** Sheets of ours that a new sheet may refer to: of this version, laid out as written, their names still there. */
 export function existingSheets(document: Document, templates: readonly SheetTemplate[], rangeNames: ReadonlySet<string>): ExistingSheet[] {
   return markedSheets(document).flatMap(({ sheet, name, mark: { key, version, set, names } }) => {
     const template = templates.find((one) => one.key === key && one.version === version);
     const named = Object.values(names).every((one) => rangeNames.has(one));
-    if (template === undefined || !named || !stillLaidOut(sheet, template)) return [];
+    if (template === undefined || !named || !isUnmoved(template, { values: sheet.getDataRange().getDisplayValues() })) return [];
     return [{ key: template.key, sheetName: name, sheetId: String(sheet.getSheetId()), set, names }];
   });
 }

@@ -10,8 +10,6 @@ import type { SheetSnapshot } from './snapshot';
 import { labelOf, labelsOf, textAt, type Label } from './templateLabels';
 
 export interface LaidOut {
-  /** Every fixed text stands where the template put it. */
-  readonly asWritten: boolean;
   /** A range of the template (A1, or A1:C9) as it stands now: a list in which rows were inserted has grown. Undefined where it cannot be known. */
   readonly range: (text: string) => string | undefined;
   /** Likewise for a whole column. */
@@ -133,7 +131,6 @@ export function laidOut(template: SheetTemplate, sheet: SheetSnapshot, readers: 
     return said?.where === address(toRow, toColumn) ? [toRow, toColumn] : undefined;
   };
   return {
-    asWritten,
     column: columnNow,
     range: (text) => {
       const { row, column, lastRow, lastColumn } = readArea(text);

@@ -37,6 +37,6 @@ export function labelOf(labels: readonly Label[], row: number, column: number): 
   return left ?? above;
 }
 
-export const valueAt = ({ values }: SheetSnapshot, row: number, column: number): CellValue => values[row - 1]?.[column - 1] ?? '';
+export const valueAt = ({ values }: Pick<SheetSnapshot, 'values'>, row: number, column: number): CellValue => values[row - 1]?.[column - 1] ?? '';
 
-export const textAt = (sheet: SheetSnapshot, row: number, column: number): string => asText(valueAt(sheet, row, column));
+export const textAt = (sheet: Pick<SheetSnapshot, 'values'>, row: number, column: number): string => asText(valueAt(sheet, row, column));

@@ -165,11 +165,20 @@ describe('one sheet of the set', () => {
     expect(double.sheet('Dock side').cell(4, 2).formula).toBe('=yard_day_2+B2');
   });
 
+  it('reads a sheet whose label, link or unit the user put in other words', () => {
+    const double = withDouble();
+    insertSmall(['start']);
+    Object.assign(double.sheet('Yard').cell(3, 1), { value: 'the day' });
+    Object.assign(double.sheet('Yard').cell(5, 1), { value: 'there' });
+    expect(insertSmall(['trip'])).toEqual({ inserted: ['Dock side', 'Hold'], reads: ['Yard'] });
+  });
+
   it.each([
-    ['there are two of it', (double: Double) => (insertSmall(['start']), double)],
-    ['its rows were moved', (double: Double) => (Object.assign(double.sheet('Yard').cell(3, 1), { value: '' }), double)],
-    ['its name was deleted', (double: Double) => (double.document.removeNamedRange('yard_day'), double)],
-    ['its mark is damaged', (double: Double) => (double.sheet('Yard').metadata.splice(0), double)],
+    ['there are two of it', () => void insertSmall(['start'])],
+    ['its rows were moved', (double: Double) => [6, 5, 4, 3].forEach((row) => [1, 2].forEach((column) => Object.assign(double.sheet('Yard').cell(row + 1, column), { value: double.sheet('Yard').cell(row, column).value })))],
+    ['a label is gone', (double: Double) => void Object.assign(double.sheet('Yard').cell(3, 1), { value: '' })],
+    ['its name was deleted', (double: Double) => void double.document.removeNamedRange('yard_day')],
+    ['its mark is damaged', (double: Double) => void double.sheet('Yard').metadata.splice(0)],
   ])('adds its own where %s', (_, change) => {
     const double = withDouble();
     insertSmall(['start']);

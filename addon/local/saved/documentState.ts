@@ -1,8 +1,8 @@
 // What of ours a saved workbook has already, and what is free in it.
 import type { IWorkbookData, IWorksheetData } from '@univerjs/core';
-import { laidOut } from '../../workbook/laidOut';
 import { joinedSet, type ExistingSheet, type InsertionPlan } from '../../workbook/insertionPlan';
 import type { SheetMark } from '../../workbook/snapshot';
+import { isUnmoved } from '../../workbook/unmoved';
 import type { SheetKey, SheetTemplate } from '../../../sheets-templates/template';
 import { firstSet, markOf } from '../engine/sheetMark';
 import { sheetIdOf } from '../engine/workbookIds';
@@ -35,7 +35,7 @@ export function existingSheets(data: IWorkbookData, templates: readonly SheetTem
   return markedSheets(data).flatMap(({ sheetId, name, sheet, mark: { key, version, set, names } }) => {
     const template = templates.find((one) => one.key === key && one.version === version);
     const named = Object.values(names).every((one) => rangeNames.has(one));
-    if (template === undefined || !named || !laidOut(template, sheetSnapshot(sheet, rangeNames, noEngine)).asWritten) return [];
+    if (template === undefined || !named || !isUnmoved(template, sheetSnapshot(sheet, rangeNames, noEngine))) return [];
     return [{ key, sheetName: name, sheetId, set, names }];
   });
 }
