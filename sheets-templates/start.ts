@@ -1,4 +1,5 @@
 // The Start sheet: what this is, the caution, the legend, the day on which everything is judged, the way to the other sheets.
+import { asOfName } from './asOf';
 import { cell, caution, line } from './build';
 import { sheetNames } from './places';
 import type { SheetKey, SheetTemplate, TemplateCell } from './template';
@@ -68,7 +69,7 @@ export const startSheet: SheetTemplate = {
   ],
   verdictRanges: [`A${legendRow + 2}:A${legendRow + 5}`],
   names: [
-    { name: 'as_of', range: 'A6' },
+    { name: asOfName, range: 'A6' },
     { name: 'aircraft_in_use', range: 'A7' },
   ],
   charts: [],

@@ -1,7 +1,8 @@
 // The workbook as plain data for the panel. Only reads, so that the platform never has to write between two of them.
 import type { PanelGiven } from '../panel/host';
 import { areaText } from '../workbook/areas';
-import type { NameSnapshot, SheetMark, SheetSnapshot, WorkbookSnapshot } from '../workbook/snapshot';
+import { sheetsInSight } from '../workbook/sheetsInSight';
+import type { NameSnapshot, SheetSnapshot, WorkbookSnapshot } from '../workbook/snapshot';
 import { cellContents, hasCells, type CellContents } from './cellContents';
 import { googleDateHost } from './dateHost';
 import { markedSheets, rangeOfName } from './documentState';
@@ -9,9 +10,6 @@ import { markedSheets, rangeOfName } from './documentState';
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
-
-/** The name that the templates give to the one clock of the workbook. */
-const clock = 'as_of';
 
 /** A1 or A1:C9, also for a name of whole rows or columns. */
 function closedRange(range: Range): string {
@@ -37,15 +35,6 @@ function trimmed({ values, formulas }: CellContents): CellContents {
     if (line.some((value) => value !== '')) rows = Math.max(rows, index + 1);
   });
   return { values: values.slice(0, rows), formulas };
-}
-
-/** The sheet in sight, and the one with the day on which everything is judged: that of its own set, where it has one. */
-function sheetsInSight(shown: string, marks: ReadonlyMap<string, SheetMark>, names: readonly NameSnapshot[]): Set<string> {
-  const set = marks.get(shown)?.set;
-  const ofSet = set === undefined ? [] : [...marks.values()].filter((mark) => mark.set === set);
-  const name = ofSet.map((mark) => mark.names[clock]).find((one) => one !== undefined) ?? clock;
-  const day = names.find((one) => one.name === name);
-  return new Set(day === undefined ? [shown] : [shown, day.sheet]);
 }
 
 function selectedOn(shown: Sheet, sheet: string): WorkbookSnapshot['selected'] {

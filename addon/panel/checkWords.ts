@@ -1,7 +1,7 @@
 // What a check found, and what it did not find, as counts in words.
+import { asOfName } from '../../sheets-templates/asOf';
 import type { CheckReport, FindingKind } from '../workbook/check/checkWorkbook';
-import { placeOf, valuesIn } from '../workbook/readPlace';
-import { isoFromSerial } from '../workbook/serialDates';
+import { judgedDays } from '../workbook/judgedDays';
 import type { WorkbookSnapshot } from '../workbook/snapshot';
 
 export interface CountInWords {
@@ -50,10 +50,4 @@ export function totalInWords({ counts }: CheckReport): string {
 }
 
 /** The day on which each Start sheet has everything judged, where there is one; what is wrong with it is a finding. */
-export function daysInWords(workbook: WorkbookSnapshot): string[] {
-  return workbook.sheets.flatMap(({ name, mark }) => {
-    const place = mark?.names['as_of'] === undefined ? undefined : placeOf(workbook, name, mark.names['as_of']);
-    const day = place === undefined ? undefined : valuesIn(place)[0]?.[0];
-    return typeof day === 'number' && day > 0 ? [`Judged on ${isoFromSerial(Math.floor(day))}, as_of of "${name}".`] : [];
-  });
-}
+export const daysInWords = (workbook: WorkbookSnapshot): string[] => judgedDays(workbook).map(({ sheet, day }) => `Judged on ${day}, ${asOfName} of "${sheet}".`);

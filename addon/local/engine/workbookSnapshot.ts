@@ -77,26 +77,25 @@ export function sheetSnapshot(sheet: Partial<IWorksheetData>, rangeNames: Readon
   return { name: sheet.name ?? '', ...(mark !== undefined && { mark }), values: valuesIn(cells, spilled[sheet.id ?? ''] || {}, formulas), formulas };
 }
 
+export const nameRecords = (data: IWorkbookData): NameRecord[] => Object.values(resourceIn<NameRecord>(data, resourceNames.names));
+
+export const rangeNamesIn = (data: IWorkbookData): ReadonlySet<string> => new Set(nameRecords(data).map(({ name }) => name));
+
 /** Names of ranges that a user can see; those of formulas, and of ranges that are gone, are left out. */
-function namesOf(records: readonly NameRecord[]): NameSnapshot[] {
-  return records.flatMap(({ name, formulaOrRefString, hidden }) => {
+export function namesIn(data: IWorkbookData): NameSnapshot[] {
+  return nameRecords(data).flatMap(({ name, formulaOrRefString, hidden }) => {
     if (hidden === true || !/^=?(?:'(?:[^']|'')+'|[^'!(]+)!\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?$/i.test(formulaOrRefString)) return [];
     const { sheet, range } = splitSheetReference(formulaOrRefString);
     return [{ name, sheet, range: range.replace(/\$/g, '') }];
   });
 }
 
-export const nameRecords = (data: IWorkbookData): NameRecord[] => Object.values(resourceIn<NameRecord>(data, resourceNames.names));
-
-export const rangeNamesIn = (data: IWorkbookData): ReadonlySet<string> => new Set(nameRecords(data).map(({ name }) => name));
-
 /** `sheetIds` are the sheets wanted, in their order. */
 export function workbookSnapshot(data: IWorkbookData, sheetIds: readonly string[], parts: EngineParts, selected: WorkbookSnapshot['selected']): WorkbookSnapshot {
-  const records = nameRecords(data);
-  const rangeNames = new Set(records.map(({ name }) => name));
+  const rangeNames = rangeNamesIn(data);
   const sheets = sheetIds.flatMap((id) => {
     const sheet = data.sheets[id];
     return sheet === undefined ? [] : [sheetSnapshot(sheet, rangeNames, parts)];
   });
-  return { sheets, names: namesOf(records), selected };
+  return { sheets, names: namesIn(data), selected };
 }

@@ -3,10 +3,10 @@ import type { Injector, IWorkbookData } from '@univerjs/core';
 import * as engine from '@univerjs/engine-formula';
 import { ILayoutService } from '@univerjs/preset-sheets-core';
 import type { PanelGiven } from '../../panel/host';
+import { sheetsInSight } from '../../workbook/sheetsInSight';
 import type { SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
-import { splitSheetReference } from '../engine/a1';
 import { engineParts } from '../engine/engineParts';
-import { nameRecords, rangeNamesIn, sheetSnapshot, workbookSnapshot } from '../engine/workbookSnapshot';
+import { namesIn, rangeNamesIn, sheetSnapshot, workbookSnapshot } from '../engine/workbookSnapshot';
 import { markedSheets } from '../saved/documentState';
 import type { Settled } from './calculation';
 import type { Workbook } from './grid';
@@ -22,17 +22,10 @@ export interface LiveWorkbook {
   readonly shown: () => { readonly sheetId: string; readonly snapshot: SheetSnapshot };
 }
 
-/** The name that the templates give to the one clock of a set. */
-const clock = 'as_of';
-
-/** The sheet in sight, and the one with the day on which everything is judged: that of its own set, where it has one. */
 function inSight(data: IWorkbookData, shownId: string): string[] {
-  const marked = markedSheets(data);
-  const set = marked.find(({ sheetId }) => sheetId === shownId)?.mark.set;
-  const name = marked.filter(({ mark }) => mark.set === set).map(({ mark }) => mark.names[clock]).find((one) => one !== undefined) ?? clock;
-  const reference = nameRecords(data).find((one) => one.name === name)?.formulaOrRefString ?? '';
-  const daySheet = /^[^#].*!/.test(reference) ? splitSheetReference(reference).sheet : '';
-  return data.sheetOrder.filter((id) => id === shownId || data.sheets[id]?.name === daySheet);
+  const marks = new Map(markedSheets(data).map(({ name, mark }) => [name, mark]));
+  const wanted = sheetsInSight(data.sheets[shownId]?.name ?? '', marks, namesIn(data));
+  return data.sheetOrder.filter((id) => wanted.has(data.sheets[id]?.name ?? ''));
 }
 
 function selected(workbook: Workbook): WorkbookSnapshot['selected'] {

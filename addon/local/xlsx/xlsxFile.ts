@@ -2,9 +2,9 @@
 import type { IWorkbookData } from '@univerjs/core';
 import { writeXlsx } from 'hucre/xlsx';
 import { fontFamily, styles, verdictTints } from '../../../sheets-templates/look';
-import { isoFromSerial } from '../../workbook/serialDates';
-import type { SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
-import { rangeFromA1, type CellRange } from '../engine/a1';
+import { judgedDays } from '../../workbook/judgedDays';
+import type { WorkbookSnapshot } from '../../workbook/snapshot';
+import type { CellRange } from '../engine/a1';
 import { resourceIn } from '../engine/workbookData';
 import { resourceNames } from '../engine/workbookResources';
 import { nameRecords } from '../engine/workbookSnapshot';
@@ -26,9 +26,6 @@ interface TintRule {
   readonly rule: { readonly type: string; readonly subType?: string; readonly value?: unknown };
 }
 
-/** The name that the templates give to the day on which everything is judged. */
-const clock = 'as_of';
-
 const quoted = (name: string): string => `"${name}"`;
 
 /** The rules that the templates bring: a cell holds the word of a verdict. */
@@ -37,19 +34,7 @@ function isVerdictRule({ rule: { type, subType, value } }: TintRule): boolean {
   return word !== undefined && word in verdictTints;
 }
 
-/** The day as a sheet of ours was given it: an ISO day, or what stands there instead. */
-function dayOf({ names, sheets }: WorkbookSnapshot, { mark }: SheetSnapshot): string | undefined {
-  const place = names.find(({ name }) => name === (mark?.names[clock] ?? ''));
-  const sheet = sheets.find(({ name }) => name === place?.sheet);
-  if (place === undefined || sheet === undefined) return undefined;
-  const { startRow, startColumn } = rangeFromA1(place.range);
-  const value = sheet.values[startRow]?.[startColumn] ?? '';
-  return typeof value === 'number' && value > 0 ? isoFromSerial(Math.floor(value)) : undefined;
-}
-
-function days(snapshot: WorkbookSnapshot): string[] {
-  return [...new Set(snapshot.sheets.flatMap((sheet) => dayOf(snapshot, sheet) ?? []))].sort();
-}
+const days = (snapshot: WorkbookSnapshot): string[] => [...new Set(judgedDays(snapshot).map(({ day }) => day))].sort();
 
 function asOfSentence(found: readonly string[]): string {
   if (found.length === 0) return 'Values as of: not known, since the workbook has no day under the name "as_of".';

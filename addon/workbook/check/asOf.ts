@@ -1,4 +1,5 @@
 // The day on which everything is judged, held against the day of today.
+import { asOfName } from '../../../sheets-templates/asOf';
 import type { SheetTemplate } from '../../../sheets-templates/template';
 import { formulaSense } from '../formulaSense';
 import type { LaidOut } from '../laidOut';
@@ -10,7 +11,6 @@ import { valueAt } from '../templateLabels';
 import type { CheckedBook } from './checkedBook';
 import { findingAt, type Finding } from './finding';
 
-const asOfName = 'as_of';
 /** 1954 to 2119: a number outside is no day that anybody means. */
 const [firstSerial, lastSerial] = [20_000, 80_000];
 const advice = 'Type the day of today there, or =TODAY().';
