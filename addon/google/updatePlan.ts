@@ -3,7 +3,7 @@
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import type { PanelGiven } from '../panel/host';
 import type { NewNames } from '../workbook/formulaText';
-import { planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
+import { planInsertion, refuseOlderOutside, type InsertionPlan } from '../workbook/insertionPlan';
 import { googleDateHost } from './dateHost';
 import { existingSheets, markedSheets, rangeOfName, type MarkedSheet } from './documentState';
 import { fillTemplate, type FilledTemplate } from './fillTemplate';
@@ -66,14 +66,6 @@ function oldNames(old: ReadonlyMap<SheetKey, MarkedSheet>, templates: readonly S
   return { sheets: new Map(sheets), ranges: new Map([...old.values()].flatMap(({ mark }) => Object.entries(mark.names))) };
 }
 
-/** A sheet that the set reads, of another set and of another version, comes first: else a blank one would be added in its place. */
-function checkOutside({ added }: InsertionPlan, old: ReadonlyMap<SheetKey, MarkedSheet>, marked: readonly MarkedSheet[]): void {
-  for (const { template } of added) {
-    const outside = old.has(template.key) ? undefined : marked.find(({ mark }) => mark.key === template.key && mark.version !== template.version);
-    if (outside !== undefined) throw new Error(`These sheets read "${outside.name}", which is of another version itself. Bring that one up to date first.`);
-  }
-}
-
 /** Today's templates with the entries; a sheet that was not there comes blank, for no invented number may stand among the user's. */
 function filledTemplates({ entries }: PanelGiven<'updateSheets'>, old: ReadonlyMap<SheetKey, MarkedSheet>, templates: readonly SheetTemplate[]): Map<SheetKey, FilledTemplate> {
   const names = oldNames(old, templates);
@@ -101,7 +93,7 @@ export function planUpdate(document: Document, given: PanelGiven<'updateSheets'>
   const everything = templates.every(({ key }) => wanted.includes(key));
   const outside = everything ? [] : existingSheets(document, templates, new Set(ranges)).filter(({ set }) => set !== given.set);
   const plan = planInsertion(wanted, [...filled.values()].map(({ template }) => template), { sheets: sheetNames, ranges }, outside);
-  checkOutside(plan, old, marked);
+  refuseOlderOutside(plan, wanted, marked);
   const own = ownNames(named, old);
   const kept = [...own].map(([ofTemplate, { name }]) => [ofTemplate, name] as const);
   const moved = new Map([...own].map(([ofTemplate, { one }]) => [ofTemplate, one] as const));

@@ -106,6 +106,14 @@ export function planInsertion(
   return { added, reused, names: { sheets, ranges }, sheetsBefore: document.sheets.length };
 }
 
+/** A sheet that an updated set reads, of another set and of another version, comes first: else a blank one would be added in its place. */
+export function refuseOlderOutside({ added }: InsertionPlan, updated: readonly SheetKey[], marked: readonly { readonly name: string; readonly mark: SheetMark }[]): void {
+  for (const { template } of added) {
+    const outside = updated.includes(template.key) ? undefined : marked.find(({ mark }) => mark.key === template.key && mark.version !== template.version);
+    if (outside !== undefined) throw new Error(`These sheets read "${outside.name}", which is of another version itself. Bring that one up to date first. Nothing was changed.`);
+  }
+}
+
 /** Keys come from the panel, so unknown ones are refused. */
 export function knownKeys(templates: readonly SheetTemplate[], keys: readonly string[]): SheetKey[] {
   return keys.map((key) => {

@@ -158,7 +158,7 @@ describe('a set that is not the whole workbook', () => {
     insertSheets(['tables'], [{ ...lone, version: 1 }]);
     const today = [reads({ ...yard2, names: [] }), lone, ...laterTemplates.slice(1)];
     const before = documentOf(double);
-    expect(() => update(double, carriedEntries(), 'Yard', today)).toThrow('These sheets read "Shed", which is of another version itself. Bring that one up to date first.');
+    expect(() => update(double, carriedEntries(), 'Yard', today)).toThrow('These sheets read "Shed", which is of another version itself. Bring that one up to date first. Nothing was changed.');
     expect(documentOf(double)).toEqual(before);
     update(double, [{ key: 'tables', cells: [] }], 'Shed', today);
     update(double, carriedEntries(), 'Yard', today);

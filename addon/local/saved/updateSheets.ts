@@ -3,7 +3,7 @@
 import type { IWorkbookData } from '@univerjs/core';
 import type { SheetKey, SheetTemplate } from '../../../sheets-templates/template';
 import type { CarriedSheet } from '../../workbook/carriedInputs';
-import { planInsertion, type InsertionPlan } from '../../workbook/insertionPlan';
+import { planInsertion, refuseOlderOutside, type InsertionPlan } from '../../workbook/insertionPlan';
 import { withEntries } from '../../workbook/withEntries';
 import type { PlacedTemplate } from '../engine/placedTemplate';
 import { rangeNamesIn } from '../engine/workbookSnapshot';
@@ -53,15 +53,6 @@ function planOf(data: IWorkbookData, aside: IWorkbookData, templates: readonly S
   return { ...plan, added, names: { sheets, ranges } };
 }
 
-/** A sheet that the set reads, of another set and of another version, comes first: else a blank one would be added in its place. */
-function checkOutside({ added }: InsertionPlan, old: readonly MarkedSheet[], marked: readonly MarkedSheet[]): void {
-  for (const { template } of added) {
-    const isOwn = old.some(({ mark }) => mark.key === template.key);
-    const outside = isOwn ? undefined : marked.find(({ mark }) => mark.key === template.key && mark.version !== template.version);
-    if (outside !== undefined) throw new Error(`These sheets read "${outside.name}", which is of another version itself. Bring that one up to date first. Nothing was changed.`);
-  }
-}
-
 /** Each new sheet where its older one was, which moves one place to the right; one that is new to the set comes last. */
 function orderOf(order: readonly string[], old: readonly MarkedSheet[], placed: ReadonlyMap<SheetKey, string>): string[] {
   const inPlace = order.flatMap((id) => {
@@ -75,7 +66,7 @@ export function withSheetsUpdated(data: IWorkbookData, templates: readonly Sheet
   const old = olderSheets(data, templates, set, entries);
   const { data: aside, names } = setAside(data, old);
   const plan = planOf(data, aside, templates, old);
-  checkOutside(plan, old, markedSheets(aside));
+  refuseOlderOutside(plan, old.map(({ mark }) => mark.key), markedSheets(aside));
   const placed = filled(placedSheets(aside, plan, set), entries);
   const grown = placed.reduce((kept, { sheetId, mark }) => {
     const before = old.find((one) => one.mark.key === mark.key);
