@@ -1,15 +1,13 @@
 // Files at the foot of the page: the calendar that is downloaded, read back by another program's parser (ical.js), the Excel
 // file, read back by a reader of its own, and the flights that are taken in, whatever the order of their columns.
-import { mkdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import ICAL from 'ical.js';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { sheetTemplates } from '../../sheets-templates';
 import { currencyLogSheet } from '../../sheets-templates/currencyLog';
 import { readXlsx, type ReadSheet } from '../support/readXlsx';
-import { calculations, clickCell, launch, openPage, root, serveTemplates, showSheet, shown, textOf, untilSaved, watch, type Served, type Watched } from './support';
+import { calculations, clickCell, openWorkbook, shown, showSheet, takePicture, textOf, untilSaved, type OpenWorkbook } from './support';
 
 const rowOf = (label: string): number => currencyLogSheet.cells.find(({ value }) => value === label)?.row ?? 0;
 const headRow = rowOf('day landings');
@@ -32,10 +30,8 @@ function eventsIn(text: string): Event[] {
 }
 
 describe('files at the foot of the page', () => {
-  let served: Served;
-  let browser: Browser;
+  let workbook: OpenWorkbook;
   let page: Page;
-  let watched: Watched;
 
   const said = (): Promise<string> => textOf(page, 'files-said');
   const sheet = (code: string): Promise<unknown> => page.evaluate(`(() => { const { workbook } = window.rampwright; ${code} })()`);
@@ -79,18 +75,11 @@ describe('files at the foot of the page', () => {
   }
 
   beforeAll(async () => {
-    mkdirSync(join(root, 'build/screenshots'), { recursive: true });
-    served = await serveTemplates(sheetTemplates);
-    browser = await launch();
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 }, acceptDownloads: true });
-    watched = watch(page);
-    await openPage(page, served.address);
+    workbook = await openWorkbook(sheetTemplates);
+    page = workbook.page;
     await showSheet(page, currencyLogSheet.name);
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-  });
+  afterAll(() => workbook.stop());
 
   it('downloads a calendar with the visits, renewals and lapses of the demo', async () => {
     const events = await calendar();
@@ -106,7 +95,7 @@ describe('files at the foot of the page', () => {
     expect(starting('Last good day: flight review')[0]?.when).toBe('2028-06-30');
     expect(starting('Last good day: DEMO-1 annual inspection')[0]?.when).toBe('2027-03-31');
     expect(await said()).toMatch(new RegExp(`^Calendar file rampwright\\.ics: ${events.length} dates, as of 2026-11-25\\. Not in it: .*DEMO-3 annual inspection: no last good day`));
-    await page.screenshot({ path: join(root, 'build/screenshots/files.png') });
+    await takePicture(page, 'files');
   });
 
   it('downloads the workbook as an Excel file of what stands in the grid, spilled answers and half-typed entries included', async () => {
@@ -130,7 +119,7 @@ describe('files at the foot of the page', () => {
     expect(sheets.map(({ charts }) => charts.length)).toEqual(sheetTemplates.map(({ charts }) => charts.length));
     expect(sheets.map(({ notes }) => Object.keys(notes).length)).toEqual(sheetTemplates.map(({ cells }) => cells.filter(({ note }) => note !== undefined).length));
     expect(await said()).toBe('Excel file rampwright.xlsx: 7 sheets, values only, no live formulas. Values as of 2026-11-25: the day "as_of" on which everything is judged.');
-    await page.screenshot({ path: join(root, 'build/screenshots/files-excel.png') });
+    await takePicture(page, 'files-excel');
     await sheet(`workbook.getActiveSheet().getRange('O7').setValue('');`);
   });
 
@@ -153,7 +142,7 @@ describe('files at the foot of the page', () => {
     const after = await pilotRowOf('passengers at night, SEL');
     expect(Number(after[0])).toBe(Number(before[0]) + 3);
     expect(after[2]).not.toBe(before[2]);
-    await page.screenshot({ path: join(root, 'build/screenshots/files-flights.png') });
+    await takePicture(page, 'files-flights');
   });
 
   it('does not add the same flights again, and one undo takes all of them away', async () => {
@@ -182,7 +171,7 @@ describe('files at the foot of the page', () => {
 
   it('saved what it added', async () => {
     await untilSaved(page);
-    expect((await readFile(served.filePath, 'utf8')).includes('Möwe')).toBe(true);
+    expect((await readFile(workbook.filePath, 'utf8')).includes('Möwe')).toBe(true);
   });
 
   it('finds a renamed sheet, and says in a sentence which one is gone', async () => {
@@ -198,6 +187,6 @@ describe('files at the foot of the page', () => {
   });
 
   it('asked no other machine for anything, and reported no error', () => {
-    expect(watched).toEqual({ foreign: [], errors: [] });
+    expect(workbook.watched).toEqual({ foreign: [], errors: [] });
   });
 });

@@ -1,32 +1,22 @@
 // The side panel of the local workbook in Chromium: it reads the grid as it stands, goes to cells, and puts in, freezes and
 // brings up to date sheets, after which the page loads anew and tells what became of it.
-import { mkdirSync } from 'node:fs';
 import { readFile, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
 import type { IWorkbookData } from '@univerjs/core';
-import type { Browser, FrameLocator, Page } from 'playwright-core';
+import type { FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
 import { address } from '../../sheets-templates/build';
-import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
-import { activeSheet, calculations, clickCell, launch, openPage, root, serveTemplates, showSheet, shown, textOf, typeInto, untilCalculated, untilSaved, valueNamed, watch, type Served, type Watched } from './support';
+import { templateOf } from '../support/uniqueBook';
+import { activeSheet, calculations, clickCell, openPage, openWorkbook, shown, showSheet, takePicture, textOf, typeInto, untilCalculated, untilSaved, valueNamed, type OpenWorkbook } from './support';
 
-const pictures = join(root, 'build/screenshots');
 const names = sheetTemplates.map(({ name }) => name);
-const templateOf = (key: SheetKey): SheetTemplate => {
-  const found = sheetTemplates.find((template) => template.key === key);
-  if (found === undefined) throw new Error(key);
-  return found;
-};
 const quoted = (some: readonly string[]): string => some.map((name) => `"${name}"`).join(', ');
 
 describe('the panel of the local workbook', () => {
-  let served: Served;
-  let browser: Browser;
+  let workbook: OpenWorkbook;
   let page: Page;
   let panel: FrameLocator;
-  let watched: Watched;
 
   /** Asks the page as the panel does, from inside its frame. */
   const ask = <Answer>(question: string, given: object): Promise<{ readonly answer?: Answer; readonly refusal?: string; readonly milliseconds: number }> => {
@@ -49,7 +39,7 @@ describe('the panel of the local workbook', () => {
   };
   const sheetOf = ({ sheets }: WorkbookSnapshot, name: string) => sheets.find((sheet) => sheet.name === name);
   const grid = (code: string): Promise<unknown> => page.evaluate(`(() => { const { workbook } = window.rampwright; ${code} })()`);
-  const stored = async (): Promise<IWorkbookData> => JSON.parse(await readFile(served.filePath, 'utf8')) as IWorkbookData;
+  const stored = async (): Promise<IWorkbookData> => JSON.parse(await readFile(workbook.filePath, 'utf8')) as IWorkbookData;
 
   /** Presses a button of the panel, after which the page loads anew; answers with what the strip then says. */
   async function pressAndReload(press: () => Promise<void>): Promise<string> {
@@ -61,20 +51,13 @@ describe('the panel of the local workbook', () => {
   }
 
   beforeAll(async () => {
-    mkdirSync(pictures, { recursive: true });
-    served = await serveTemplates(sheetTemplates);
-    browser = await launch();
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
-    watched = watch(page);
-    await openPage(page, served.address);
+    workbook = await openWorkbook(sheetTemplates);
+    page = workbook.page;
     await page.getByRole('button', { name: 'Show panel' }).click();
     panel = page.frameLocator('#panel');
     await panel.getByRole('tab', { name: 'Sheets' }).waitFor();
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-  });
+  afterAll(() => workbook.stop());
 
   it('reads the whole workbook, spills and all, in a moment (the times are told)', async () => {
     const times = [];
@@ -111,7 +94,7 @@ describe('the panel of the local workbook', () => {
     expect((await ask('goTo', { sheet: 'Currency log', row: 900, column: 2 })).answer).toEqual({ cell: 'B900' });
     expect(await activeSheet(page)).toBe('Currency log');
     await page.waitForTimeout(500);
-    await page.screenshot({ path: join(pictures, 'local-go-to.png') });
+    await takePicture(page, 'local-go-to');
     await page.keyboard.type('2026-11-01');
     const before = await calculations(page);
     await page.keyboard.press('Enter');
@@ -130,11 +113,11 @@ describe('the panel of the local workbook', () => {
     expect(said).toBe(`Inserted: ${quoted(names.map((name) => `${name} 2`))}.`);
     expect(await activeSheet(page)).toBe('Start 2');
     await panel.getByRole('tab', { name: 'Sheets' }).waitFor();
-    await page.screenshot({ path: join(pictures, 'local-inserted.png') });
+    await takePicture(page, 'local-inserted');
     expect([await valueNamed(page, 'trip_verdict'), await valueNamed(page, 'trip_verdict_2')]).toEqual(['OK', 'OK']);
     const snapshot = await read();
     for (const name of names) expect(sheetOf(snapshot, `${name} 2`)?.values, name).toEqual(sheetOf(snapshot, name)?.values);
-    await openPage(page, served.address);
+    await openPage(page, workbook.address);
     expect(await textOf(page, 'files-said')).toBe('');
     expect((await read()).sheets.map(({ name }) => name)).toEqual([...names, ...names.map((name) => `${name} 2`)]);
   });
@@ -145,7 +128,7 @@ describe('the panel of the local workbook', () => {
     await grid(`workbook.getActiveSheet().scrollToCell(${(chart?.row ?? 1) - 1}, ${(chart?.column ?? 1) - 1})`);
     await page.locator('.chart svg').first().waitFor();
     await page.waitForTimeout(500);
-    await page.screenshot({ path: join(pictures, 'local-second-chart.png') });
+    await takePicture(page, 'local-second-chart');
     const points = (): Promise<string> => page.locator('.chart svg').first().innerHTML();
     const before = await points();
     const { cells } = templateOf('balance');
@@ -166,7 +149,7 @@ describe('the panel of the local workbook', () => {
     expect(said).toMatch(/^The copy is the sheet "Trip sheet \(values\)": \d+ formulas are values there, and drawings are left out\.$/);
     expect(await activeSheet(page)).toBe('Trip sheet (values)');
     await page.waitForTimeout(700);
-    await page.screenshot({ path: join(pictures, 'local-frozen.png') });
+    await takePicture(page, 'local-frozen');
     const snapshot = await read();
     expect(sheetOf(snapshot, 'Trip sheet (values)')?.values).toEqual(sheetOf(snapshot, 'Trip sheet')?.values);
     expect(sheetOf(snapshot, 'Trip sheet (values)')?.formulas).toEqual([]);
@@ -174,13 +157,13 @@ describe('the panel of the local workbook', () => {
 
   it('changes nothing, and says why, where the file was changed elsewhere', async () => {
     await untilSaved(page);
-    const elsewhere = `${await readFile(served.filePath, 'utf8')} `;
-    await writeFile(served.filePath, elsewhere);
+    const elsewhere = `${await readFile(workbook.filePath, 'utf8')} `;
+    await writeFile(workbook.filePath, elsewhere);
     await panel.getByRole('tab', { name: 'Sheets' }).click();
     await panel.getByRole('button', { name: 'Insert every sheet' }).click();
     await panel.locator('.outcome.refused').waitFor();
     expect(await panel.locator('.outcome').innerText()).toMatch(/^Not done\. Nothing was changed, because the workbook could not be saved: The file was changed elsewhere/);
-    expect(await readFile(served.filePath, 'utf8')).toBe(elsewhere);
+    expect(await readFile(workbook.filePath, 'utf8')).toBe(elsewhere);
     expect((await read()).sheets.length).toBe(15);
     await typeInto(page, 'A1', 'still typed into');
     expect(await shown(page, 'A1')).toBe('still typed into');
@@ -192,19 +175,19 @@ describe('the panel of the local workbook', () => {
       const mark = sheet.custom?.['rampwright'] as { readonly set: string } | undefined;
       return [id, mark?.set === 'rampwright-2' ? { ...sheet, custom: { rampwright: { ...mark, version: 0 } } } : sheet];
     });
-    await writeFile(served.filePath, JSON.stringify({ ...data, sheets: Object.fromEntries(older) as IWorkbookData['sheets'] }));
+    await writeFile(workbook.filePath, JSON.stringify({ ...data, sheets: Object.fromEntries(older) as IWorkbookData['sheets'] }));
     // What is open was changed and cannot be saved any more.
     page.once('dialog', (dialog) => void dialog.accept());
-    await openPage(page, served.address);
+    await openPage(page, workbook.address);
     const second = names.map((name) => `${name} 2`);
     expect(await textOf(page, 'files-said')).toBe(`${quoted(second)} are of an older version of Rampwright and work as before. To bring them up to date with your entries in them: "Show panel", then "Sheets", then "Look for older sheets".`);
-    await page.screenshot({ path: join(pictures, 'local-older.png') });
+    await takePicture(page, 'local-older');
     const before = await read();
     await panel.getByRole('button', { name: 'Look for older sheets' }).click();
     const said = await pressAndReload(() => panel.getByRole('button', { name: /^Bring/ }).click());
     expect(said).toBe(`Brought up to date: ${quoted(second)}. The older sheets stay beside them as ${quoted(second.map((name) => `${name} (before)`))}; delete those when you need them no longer.`);
     expect(await activeSheet(page)).toBe('Start 2');
-    await page.screenshot({ path: join(pictures, 'local-updated.png') });
+    await takePicture(page, 'local-updated');
     const after = await read();
     for (const name of second) {
       expect(sheetOf(after, name)?.values, name).toEqual(sheetOf(before, name)?.values);
@@ -214,8 +197,8 @@ describe('the panel of the local workbook', () => {
   });
 
   it('asked no other machine for anything, and reported no error', () => {
-    expect(watched.foreign).toEqual([]);
+    expect(workbook.watched.foreign).toEqual([]);
     // The refused save is the browser's own line about its answer.
-    expect(watched.errors.filter((line) => !line.includes('412'))).toEqual([]);
+    expect(workbook.watched.errors.filter((line) => !line.includes('412'))).toEqual([]);
   });
 });

@@ -1,27 +1,19 @@
 // The page with a tiny sheet: typed cells recalculate, help shows, errors explain themselves, the file keeps what was typed.
 import { readFile, writeFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { tinyTemplate } from '../support/tinyTemplate';
-import { clickCell, launch, openPage, serveTemplates, shown, textOf, typeInto, untilSaved, watch, type Served, type Watched } from './support';
+import { clickCell, openPage, openWorkbook, shown, textOf, typeInto, untilSaved, type OpenWorkbook } from './support';
 
 describe('the page', () => {
-  let served: Served;
-  let browser: Browser;
+  let workbook: OpenWorkbook;
   let page: Page;
-  let watched: Watched;
 
   beforeAll(async () => {
-    served = await serveTemplates([tinyTemplate]);
-    browser = await launch();
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
-    watched = watch(page);
-    await openPage(page, served.address);
+    workbook = await openWorkbook([tinyTemplate]);
+    page = workbook.page;
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-  });
+  afterAll(() => workbook.stop());
 
   it('shows the caution, and a typed value changes what depends on it', async () => {
     expect(await textOf(page, 'caution')).toContain('Planning aid only: the approved manual, official data, local rules and the pilot in command decide.');
@@ -78,9 +70,9 @@ describe('the page', () => {
 
   it('keeps the file as typed, with a backup, and shows it again after a reload', async () => {
     await untilSaved(page);
-    expect((await readFile(served.filePath, 'utf8')).includes('"v":20000')).toBe(true);
-    expect((await readFile(`${served.filePath}.backup`, 'utf8')).includes('Tiny sheet')).toBe(true);
-    await openPage(page, served.address);
+    expect((await readFile(workbook.filePath, 'utf8')).includes('"v":20000')).toBe(true);
+    expect((await readFile(`${workbook.filePath}.backup`, 'utf8')).includes('Tiny sheet')).toBe(true);
+    await openPage(page, workbook.address);
     expect(Number(String(await shown(page, 'A11')).replace(',', ''))).toBe(20000);
     expect(await shown(page, 'B5')).toBe('OK');
     await page.locator('.chart svg').waitFor();
@@ -88,16 +80,16 @@ describe('the page', () => {
   });
 
   it('does not write over a file that was changed elsewhere, and says so', async () => {
-    const elsewhere = (await readFile(served.filePath, 'utf8')).replace('A tiny sheet, invented', 'Changed elsewhere');
-    await writeFile(served.filePath, elsewhere);
+    const elsewhere = (await readFile(workbook.filePath, 'utf8')).replace('A tiny sheet, invented', 'Changed elsewhere');
+    await writeFile(workbook.filePath, elsewhere);
     await typeInto(page, 'A10', '1000');
     await expect.poll(() => textOf(page, 'saved')).toContain('NOT SAVED: The file was changed elsewhere');
-    expect((await readFile(served.filePath, 'utf8')) === elsewhere).toBe(true);
+    expect((await readFile(workbook.filePath, 'utf8')) === elsewhere).toBe(true);
   });
 
   it('asked no other machine for anything, and reported no error', () => {
-    expect(watched.foreign).toEqual([]);
+    expect(workbook.watched.foreign).toEqual([]);
     // The refused save is the browser's own line about its answer.
-    expect(watched.errors.filter((line) => !line.includes('412'))).toEqual([]);
+    expect(workbook.watched.errors.filter((line) => !line.includes('412'))).toEqual([]);
   });
 });

@@ -1,20 +1,11 @@
 // The workbook as a newcomer meets it: every sheet drawn, the trip judged anew when an entry changes, a picture of each sheet.
-import { mkdirSync } from 'node:fs';
-import { join } from 'node:path';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { sheetTemplates } from '../../sheets-templates';
 import { address } from '../../sheets-templates/build';
 import type { SheetTemplate } from '../../sheets-templates/template';
-import { activeSheet, clickCell, launch, openPage, root, serveTemplates, showSheet, shown, textOf, typeInto, untilSaved, valueNamed, watch, type Served, type Watched } from './support';
-
-const pictures = join(root, 'build/screenshots');
-
-const sheetWithKey = (key: string): SheetTemplate => {
-  const found = sheetTemplates.find((template) => template.key === key);
-  if (found === undefined) throw new Error(`no sheet ${key}`);
-  return found;
-};
+import { templateOf } from '../support/uniqueBook';
+import { activeSheet, clickCell, openWorkbook, shown, showSheet, takePicture, textOf, typeInto, untilSaved, valueNamed, type OpenWorkbook } from './support';
 
 /** The first entry of a number or a date to the right of a label. */
 function entryBeside({ cells }: SheetTemplate, label: string): string {
@@ -25,24 +16,15 @@ function entryBeside({ cells }: SheetTemplate, label: string): string {
 }
 
 describe('the workbook', () => {
-  const [start, trip, balance] = ['start', 'trip', 'balance'].map(sheetWithKey) as [SheetTemplate, SheetTemplate, SheetTemplate];
-  let served: Served;
-  let browser: Browser;
+  const [start, trip, balance] = [templateOf('start'), templateOf('trip'), templateOf('balance')];
+  let workbook: OpenWorkbook;
   let page: Page;
-  let watched: Watched;
 
   beforeAll(async () => {
-    mkdirSync(pictures, { recursive: true });
-    served = await serveTemplates(sheetTemplates);
-    browser = await launch();
-    page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
-    watched = watch(page);
-    await openPage(page, served.address);
+    workbook = await openWorkbook(sheetTemplates);
+    page = workbook.page;
   });
-  afterAll(async () => {
-    await browser.close();
-    await served.stop();
-  });
+  afterAll(() => workbook.stop());
 
   it('is drawn and calculated (the times are told, none fails)', async () => {
     const times = await page.evaluate<{ drawn: number; calculated: number }>("({ drawn: performance.getEntriesByName('grid drawn')[0].startTime, calculated: performance.getEntriesByName('calculated')[0].startTime })");
@@ -54,7 +36,7 @@ describe('the workbook', () => {
   it.each(sheetTemplates.map(({ name, key }) => ({ name, key })))('shows $name', async ({ name, key }) => {
     await showSheet(page, name);
     await page.waitForTimeout(700);
-    await page.screenshot({ path: join(pictures, `${key}.png`) });
+    await takePicture(page, key);
     expect(await activeSheet(page)).toBe(name);
   });
 
@@ -74,7 +56,7 @@ describe('the workbook', () => {
     await typeInto(page, cell, '48');
     expect(await valueNamed(page, 'trip_verdict')).toBe('UNKNOWN');
     await page.waitForTimeout(500);
-    await page.screenshot({ path: join(pictures, 'trip-too-hot.png') });
+    await takePicture(page, 'trip-too-hot');
     await typeInto(page, cell, String(typed));
     expect(await valueNamed(page, 'trip_verdict')).toBe(before);
   });
@@ -96,7 +78,7 @@ describe('the workbook', () => {
     await typeInto(page, entryBeside(balance, 'baggage'), '600');
     expect(await valueNamed(page, 'trip_verdict')).toBe('NO');
     await page.waitForTimeout(500);
-    await page.screenshot({ path: join(pictures, 'balance-too-heavy.png') });
+    await takePicture(page, 'balance-too-heavy');
   });
 
   it('tells how long an edit takes until it is calculated (no time fails)', async () => {
@@ -127,7 +109,7 @@ describe('the workbook', () => {
     await panel.getByText('ISA_TEMPERATURE').first().click();
     await panel.getByRole('button', { name: 'Put into the selected cell' }).first().click();
     await panel.getByText('The example is in').waitFor();
-    await page.screenshot({ path: join(pictures, 'panel.png') });
+    await takePicture(page, 'panel');
     await panel.getByRole('button', { name: 'Put into the selected cell' }).first().click();
     await panel.getByText('is not empty, and nothing is overwritten').waitFor();
     await page.getByRole('button', { name: 'Hide panel' }).click();
@@ -136,14 +118,14 @@ describe('the workbook', () => {
   it('saved all of it, asked no other machine, and reported no error', async () => {
     await untilSaved(page);
     expect(await textOf(page, 'saved')).toBe('Saved');
-    expect(watched).toEqual({ foreign: [], errors: [] });
+    expect(workbook.watched).toEqual({ foreign: [], errors: [] });
   });
 
   it('draws nothing on a copied sheet, whose drawing would show the cells of the first', async () => {
     await page.evaluate(`(() => { const { workbook } = window.rampwright; workbook.setActiveSheet(workbook.duplicateSheet(workbook.getSheetByName(${JSON.stringify(balance.name)}))); })()`);
     await page.locator('.chart p').waitFor();
     expect(await page.locator('.chart').innerText()).toMatch(/^This sheet is a copy/);
-    await page.screenshot({ path: join(pictures, 'copied.png') });
+    await takePicture(page, 'copied');
     await showSheet(page, balance.name);
     await page.locator('.chart svg').waitFor();
   });

@@ -14,13 +14,13 @@ export const root = fileURLToPath(new URL('../..', import.meta.url));
 
 const flags = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
 
-export interface Served {
+interface Served {
   readonly address: string;
   readonly filePath: string;
   stop(): Promise<void>;
 }
 
-export async function serveTemplates(templates: readonly SheetTemplate[]): Promise<Served> {
+async function serveTemplates(templates: readonly SheetTemplate[]): Promise<Served> {
   const { folder } = await buildPage(root);
   const home = await mkdtemp(join(tmpdir(), 'rampwright-test-'));
   const file = new WorkbookFile(join(home, 'workbook.json'), () => JSON.stringify(workbookData(templates)));
@@ -41,12 +41,12 @@ export function launch(): Promise<Browser> {
 }
 
 /** Requests that leave this machine, and errors of the page. */
-export interface Watched {
+interface Watched {
   readonly foreign: string[];
   readonly errors: string[];
 }
 
-export function watch(page: Page): Watched {
+function watch(page: Page): Watched {
   const watched: Watched = { foreign: [], errors: [] };
   page.on('request', (request) => {
     const { protocol, hostname } = new URL(request.url());
@@ -58,6 +58,28 @@ export function watch(page: Page): Watched {
   });
   return watched;
 }
+
+export interface OpenWorkbook extends Served {
+  readonly page: Page;
+  readonly watched: Watched;
+}
+
+/** The built page before a workbook of these templates, drawn and calculated, in a browser that `stop` ends with the server. */
+export async function openWorkbook(templates: readonly SheetTemplate[]): Promise<OpenWorkbook> {
+  const served = await serveTemplates(templates);
+  const browser = await launch();
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+  const watched = watch(page);
+  await openPage(page, served.address);
+  const stop = async (): Promise<void> => {
+    await browser.close();
+    await served.stop();
+  };
+  return { ...served, page, watched, stop };
+}
+
+/** For people to look at. */
+export const takePicture = (page: Page, name: string): Promise<Buffer> => page.screenshot({ path: join(root, 'build/screenshots', `${name}.png`) });
 
 /** Asks until the page says yes. (The page's own policy forbids Playwright's way of waiting for a text of code.) */
 async function until(page: Page, expression: string): Promise<void> {
