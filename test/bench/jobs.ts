@@ -7,5 +7,5 @@ export type MakeJob = (rows: number) => Job;
 
 export const nineJobs: readonly MakeJob[] = [pressureAltitude, densityAltitude, trueAirspeed, windComponents, windTriangle, descentStart, cycleStatus, balanceCheck, tableRead];
 export const recencyJob: MakeJob = recencyLog;
-/** One column without and one with helper columns, and three columns. */
-export const jobsOfManyRows: readonly MakeJob[] = [descentStart, densityAltitude, windTriangle];
+/** One result column and three. */
+export const jobsOfManyRows: readonly MakeJob[] = [descentStart, windTriangle];

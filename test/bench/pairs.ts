@@ -38,7 +38,7 @@ const openSide = (sheet: BenchSheet, rows: number): Promise<HeadlessWorkbook> =>
 /** Each side goes first every other time, so that neither always sweeps up after the other. */
 const inTurn = (round: number): readonly Side[] => (round % 2 === 0 ? sides : [...sides].reverse());
 
-const medianOf = (times: readonly Timing[]): Timing => ({ felt: median(times.map(({ felt }) => felt)), withoutTimer: median(times.map(({ withoutTimer }) => withoutTimer)) });
+const medianOf = (times: readonly Timing[]): Timing => ({ felt: median(times.map(({ felt }) => felt)), withoutWait: median(times.map(({ withoutWait }) => withoutWait)) });
 const medians = (times: Sides<readonly Timing[]>): Sides<Timing> => ({ ours: medianOf(times.ours), byHand: medianOf(times.byHand) });
 
 /** From the edit to the end of the calculation. The first round only warms up. */
