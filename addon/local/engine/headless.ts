@@ -14,6 +14,7 @@ import { a1FromRange, rangeFromA1, splitSheetReference } from './a1';
 import { engineFunctions } from './adapter';
 import { engineParts } from './engineParts';
 import { mendEngine } from './mendEngine';
+import { mendWait } from './mendWait';
 import type { EngineModule } from './engineValues';
 import { SentenceBook } from './sentenceBook';
 import { cellContent, workbookData } from './workbookData';
@@ -25,8 +26,9 @@ const core = require('@univerjs/core') as typeof Core;
 const { FUniver } = require('@univerjs/core/facade') as typeof CoreFacade;
 const engine = require('@univerjs/engine-formula') as EngineModule;
 const { UniverSheetsPlugin } = require('@univerjs/sheets') as typeof Sheets;
-const { UniverSheetsFormulaPlugin, CalculationMode } = require('@univerjs/sheets-formula') as typeof SheetsFormula;
+const formulas = require('@univerjs/sheets-formula') as typeof SheetsFormula;
 mendEngine(engine);
+mendWait(formulas, engine);
 for (const part of ['sheets', 'engine-formula', 'sheets-formula']) require(`@univerjs/${part}/facade`);
 
 /** A cell as it stands: "" where it is empty, serial numbers for dates, the error's text for an error. */
@@ -55,7 +57,7 @@ function startEngine(book: SentenceBook): Core.Univer {
   const univer = new core.Univer({ locale: core.LocaleType.EN_US, locales: { [core.LocaleType.EN_US]: {} }, logLevel: core.LogLevel.ERROR });
   univer.registerPlugin(engine.UniverFormulaEnginePlugin, { function: engineFunctions(engine, registry, book) });
   univer.registerPlugin(UniverSheetsPlugin);
-  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.NO_CALCULATION });
+  univer.registerPlugin(formulas.UniverSheetsFormulaPlugin, { initialFormulaComputing: formulas.CalculationMode.NO_CALCULATION });
   return univer;
 }
 

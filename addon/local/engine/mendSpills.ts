@@ -94,9 +94,9 @@ export function mendSpills(engine: EngineModule): void {
 
   class RoundByRound extends engine.CalculateFormulaService {
     protected override async _executeStep(): Promise<true | undefined> {
-      const spills = knownSpills.get(this) ?? new Map<string, Spill>();
+      // A calculation that is stopped leaves the sheets as they were: what it spilled is not known.
+      const spills = new Map(knownSpills.get(this));
       const anchors = new Map<string, Anchor>();
-      knownSpills.set(this, spills);
       calculatedNow.set(this._runtimeService, anchors);
       for (let round = 0; round < mostRounds; round += 1) {
         anchors.clear();
@@ -105,13 +105,14 @@ export function mendSpills(engine: EngineModule): void {
         const first = round === 0;
         const changed = changedSpills(calculated, [...anchors.values(), ...(first ? orphans(spills, this._currentConfigService.getFormulaData()) : [])], spills);
         const { dirtyRanges } = this._getArrayFormulaDirtyRangeAndExcludedRange(changed, first ? calculated.runtimeFeatureRange : {});
-        if (dirtyRanges.length === 0) return true;
+        if (dirtyRanges.length === 0) break;
         engine.FORMULA_REF_TO_ARRAY_CACHE.clear();
         engine.CELL_INVERTED_INDEX_CACHE.clear();
         // The engine would leave out whatever reads the first cell of a spill, as already calculated; but that formula may also
         // read the later cells of another spill, which has changed since.
         this._currentConfigService.loadDirtyRangesAndExcludedCell(dirtyRanges, {});
       }
+      knownSpills.set(this, spills);
       return true;
     }
   }

@@ -1,10 +1,11 @@
-// Whether the grid is still working something out. After a change it first waits a tenth of a second for further ones, so that
-// quiet alone does not mean that it is done.
+// Whether the grid is still working something out. After a change, and after a calculation during which something changed, it
+// first waits a little, so that a moment's rest does not mean that it is done.
 import type { FUniver } from '@univerjs/core/facade';
+import { waitMilliseconds } from '../engine/mendWait';
 import { isUsersChange } from './usersChange';
 
 /** Longer than the grid waits before it begins. */
-const quietMilliseconds = 150;
+const quietMilliseconds = 5 * waitMilliseconds;
 const pauseMilliseconds = 20;
 const mostMilliseconds = 30_000;
 
@@ -17,15 +18,16 @@ const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 
 export function watchCalculation(api: FUniver): Settled {
   const formula = api.getFormula();
   let running = false;
-  let lastChange = performance.now();
+  let lastStir = performance.now();
   formula.calculationStart(() => {
     running = true;
   });
   formula.calculationEnd(() => {
     running = false;
+    lastStir = performance.now();
   });
   api.addEvent(api.Event.CommandExecuted, ({ id, type, options }) => {
-    if (isUsersChange(id, type, options)) lastChange = performance.now();
+    if (isUsersChange(id, type, options)) lastStir = performance.now();
   });
   return async () => {
     const asked = performance.now();
@@ -35,6 +37,6 @@ export function watchCalculation(api: FUniver): Settled {
       if (performance.now() - asked > mostMilliseconds) throw new Error('The formulas are still being worked out. Wait a little, then ask again.');
       due = performance.now() + pauseMilliseconds;
       await pause();
-    } while (running || due - lastChange < quietMilliseconds);
+    } while (running || due - lastStir < quietMilliseconds);
   };
 }

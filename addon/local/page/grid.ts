@@ -14,6 +14,7 @@ import { UniverSheetsHyperLinkPreset } from '@univerjs/preset-sheets-hyper-link'
 import hyperLinkWords from '@univerjs/preset-sheets-hyper-link/locales/en-US';
 import { UniverSheetsNotePreset } from '@univerjs/preset-sheets-note';
 import noteWords from '@univerjs/preset-sheets-note/locales/en-US';
+import { TriggerCalculationController } from '@univerjs/sheets-formula';
 import '@univerjs/preset-sheets-core/lib/index.css';
 import '@univerjs/preset-sheets-conditional-formatting/lib/index.css';
 import '@univerjs/preset-sheets-data-validation/lib/index.css';
@@ -23,6 +24,7 @@ import '@univerjs/preset-sheets-note/lib/index.css';
 import { registry } from '../../../functions/registry/index.generated';
 import { engineFunctions } from '../engine/adapter';
 import { mendEngine } from '../engine/mendEngine';
+import { mendWait } from '../engine/mendWait';
 import type { SentenceBook } from '../engine/sentenceBook';
 import { functionHelp } from './functionHelp';
 
@@ -48,6 +50,7 @@ export interface Grid {
 
 export function startGrid(container: string, book: SentenceBook): Grid {
   mendEngine(engine);
+  mendWait({ TriggerCalculationController }, engine);
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalFormattingWords, dataValidationWords, drawingWords, hyperLinkWords, noteWords) },

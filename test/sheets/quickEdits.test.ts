@@ -1,0 +1,40 @@
+// Edits that come while the sheets are still being calculated: whatever the moment, the end must be as if each had waited for
+// the one before. A change that is lost on the way would leave a verdict that looks right.
+import { setTimeout as pause } from 'node:timers/promises';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
+import { sheetTemplates } from '../../sheets-templates';
+import type { TemplateValue } from '../../sheets-templates/template';
+import { everything } from './changedTemplates';
+
+/** Two edits that are far apart, but meet in the verdict of the trip; in turn this way and back. */
+const edits: readonly (readonly [sheet: string, cell: string, values: readonly [TemplateValue, TemplateValue]])[] = [
+  ['Start', 'A7', ['Brindle Two', 'Quillon Four']],
+  ['Start', 'A6', [{ date: '2026-12-30' }, { date: '2026-11-25' }]],
+];
+
+/** Close together where the first calculation begins, then over the whole of it. */
+const delays = [...Array.from({ length: 14 }, (_, index) => index * 3), ...Array.from({ length: 8 }, (_, index) => 50 + index * 20)];
+
+describe('two edits, the second while the first is on its way', () => {
+  let quick: HeadlessWorkbook;
+  let patient: HeadlessWorkbook;
+  beforeAll(async () => {
+    [quick, patient] = [await openHeadless(sheetTemplates), await openHeadless(sheetTemplates)];
+  });
+  afterAll(() => {
+    quick.dispose();
+    patient.dispose();
+  });
+
+  it.each(delays)('after %i milliseconds', async (delay) => {
+    const way = delays.indexOf(delay) % 2 === 0 ? 0 : 1;
+    for (const [sheet, cell, values] of edits) await patient.set(sheet, { [cell]: values[way] });
+    for (const [sheet, cell, values] of edits) {
+      // Not waited for: two edits that are calculated together have one end.
+      void quick.set(sheet, { [cell]: values[way] });
+      await pause(delay);
+    }
+    await expect.poll(() => everything(sheetTemplates, quick), { timeout: 5000 }).toEqual(everything(sheetTemplates, patient));
+  });
+});
