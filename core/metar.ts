@@ -33,6 +33,9 @@ interface Group {
   readonly once: boolean;
 }
 
+/** Words of the beginning that say nothing of the weather. */
+const passedOver: ReadonlySet<string> = new Set(['METAR', 'SPECI', 'COR', 'AUTO', 'AMD']);
+
 /** Groups that must be read: how one is known by its looks, how it must be written, and whether once. @source icao-annex-3, appendix 3; fmh-1. */
 const groups: readonly Group[] = [
   { looks: /(KT|MPS|KMH|KPH)$|^(\d{5}|VRB\d\d)(G\d\d)?$/, written: /^((?:[0-2]\d\d|3[0-5]\d|360|VRB)\d\d(G\d\d)?|\/{5})(KT|MPS)$/, once: true },
@@ -56,7 +59,7 @@ function wordsOf(text: string, { looks, written, once }: Group, rest: readonly s
 
 /** Station, time, and the words of the groups that must be read. */
 function statedIn(text: string, body: readonly string[]): string[] {
-  const stated = body.filter((word) => !/^(METAR|SPECI|COR|AUTO|AMD)$/.test(word));
+  const stated = body.filter((word) => !passedOver.has(word));
   if (stated[0] === 'TAF') throw unreadable(text, 'forecast');
   const [station = '', time = '', ...rest] = stated;
   if (!/^[A-Z][A-Z0-9]{3}$/.test(station)) throw unreadable(text, 'not-a-report');

@@ -1,5 +1,7 @@
 // The sheet function that looks over a table the owner typed, before anything is read from it.
 import { checkTable, type BlankAnswers, type StepAgainst, type TableCheck } from '../core/aircraftTableCheck';
+import type { NumberTable } from '../core/tableGrid';
+import type { Verdict } from '../core/verdict';
 import { aircraftTable } from './aircraftTable';
 import { mapping, result } from './registry/declaration';
 import { limitInWords, number } from './registry/readNumber';
@@ -40,6 +42,25 @@ function reasonsOf(check: TableCheck): string {
   return reasons.filter((reason) => reason !== '').join('. ');
 }
 
+interface Answer {
+  readonly verdict: Verdict;
+  readonly reasons: string;
+}
+
+/** A table is looked over once for each number of inputs, however many rows ask. */
+const answers = new WeakMap<NumberTable, Map<number, Answer>>();
+
+function answerFor(table: NumberTable, inputs: number): Answer {
+  const ofTable = answers.get(table) ?? new Map<number, Answer>();
+  answers.set(table, ofTable);
+  const known = ofTable.get(inputs);
+  if (known !== undefined) return known;
+  const check = checkTable(table, inputs);
+  const answer = { verdict: check.verdict, reasons: reasonsOf(check) };
+  ofTable.set(inputs, answer);
+  return answer;
+}
+
 export const AFM_CHECK = mapping({
   name: 'AFM_CHECK',
   subject: 'Aircraft tables',
@@ -64,8 +85,5 @@ export const AFM_CHECK = mapping({
       formula: '=AFM_CHECK(A1:C4, 2)',
     },
   ],
-  compute: ({ table, inputs }) => {
-    const check = checkTable(table.table, inputs);
-    return { verdict: check.verdict, reasons: reasonsOf(check) };
-  },
+  compute: ({ table, inputs }) => answerFor(table.table, inputs),
 });

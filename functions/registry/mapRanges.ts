@@ -39,8 +39,8 @@ export function mapRows(declaration: FunctionDeclaration, given: readonly Argume
     }
   };
 
-  return Array.from({ length: size.rows }, (_, row) => {
-    const across = Array.from({ length: size.columns }, (_, column) => answer(row, column));
-    return across.flat();
-  });
+  const rows = Array.from({ length: size.rows }, (_, row) => row);
+  if (size.columns === 1) return rows.map((row) => answer(row, 0));
+  const columns = Array.from({ length: size.columns }, (_, column) => column);
+  return rows.map((row) => columns.flatMap((column) => answer(row, column)));
 }

@@ -39,10 +39,13 @@ export function choice<Word extends string>(options: {
   readonly also?: Readonly<Record<string, Word>>;
 }): Parameter<Word> & { readonly shape: 'cell' } {
   const mustBe = `one of ${options.words.join(', ')}`;
+  /** Every spelling, plain; made at the first call, since most loads of the code never read this choice. */
+  let known: ReadonlyMap<string, Word> | undefined;
+  const spellings = (): ReadonlyMap<string, Word> =>
+    new Map([...Object.entries(options.also ?? {}), ...options.words.map((word) => [word, word] as const)].map(([spelling, word]) => [plainWords(spelling), word]));
   const read = (raw: CellValue): Word => {
-    const given = plainWords(typeof raw === 'string' || typeof raw === 'number' ? String(raw) : '');
-    const other = Object.entries(options.also ?? {}).find(([spelling]) => plainWords(spelling) === given);
-    const found = options.words.find((word) => plainWords(word) === given) ?? other?.[1];
+    known ??= spellings();
+    const found = known.get(plainWords(typeof raw === 'string' || typeof raw === 'number' ? String(raw) : ''));
     if (found === undefined) throw new ArgumentError(mustBe, inWords(raw));
     return found;
   };

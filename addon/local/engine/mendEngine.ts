@@ -6,6 +6,7 @@
 import type { CellValueType, ICellData, IRange, Nullable } from '@univerjs/core';
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import type { EngineModule } from './engineValues';
+import { mendIndex } from './mendIndex';
 import { mendSpills } from './mendSpills';
 
 type Reference = EngineNamespace.BaseReferenceObject;
@@ -41,6 +42,7 @@ export function mendEngine(engine: EngineModule): void {
     setSpills.call(this, spills);
   };
   mendSpills(engine);
+  mendIndex(engine);
   references.getCellData = function getCellData(row: number, column: number): Nullable<ICellData> {
     const cell = readCell.call(this, row, column);
     if (!cell) return cell;
