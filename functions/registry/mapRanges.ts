@@ -6,15 +6,12 @@ import type { FunctionDeclaration, ResultCell } from './declaration';
 import { commonSize, mustBeOneColumn, type Argument } from './rangeShape';
 import { SheetError, wordError } from './wordError';
 
-type MutableValues = Record<string, unknown>;
+type Named = readonly [name: string, value: unknown];
 
 /** Reads the arguments that are the same for every row, once and only when some row needs them. */
-function sharedReader(fixed: readonly Argument[], dates: DateHost): () => MutableValues {
-  let values: MutableValues | undefined;
-  return () =>
-    (values ??= Object.fromEntries(
-      fixed.map(({ name, parameter, cell, range }) => [name, readValue(name, parameter, parameter.shape === 'table' ? range : cell, dates)]),
-    ));
+function sharedReader(fixed: readonly Argument[], dates: DateHost): () => readonly Named[] {
+  let values: readonly Named[] | undefined;
+  return () => (values ??= fixed.map(({ name, parameter, cell, range }) => [name, readValue(name, parameter, parameter.shape === 'table' ? range : cell, dates)]));
 }
 
 export function mapRows(declaration: FunctionDeclaration, given: readonly Argument[], dates: DateHost): CellValue[][] {
@@ -28,7 +25,9 @@ export function mapRows(declaration: FunctionDeclaration, given: readonly Argume
 
   const answer = (row: number, column: number): CellValue[] => {
     if (ranged.every(({ range }) => isBlank(range?.[row]?.[column]))) return blanks();
-    const values = { ...shared() };
+    // Filled name by name: a spread copy of one object takes far more memory, row for row.
+    const values: Record<string, unknown> = {};
+    for (const [name, value] of shared()) values[name] = value;
     try {
       for (const { name, parameter, range } of ranged) values[name] = readValue(name, parameter, range?.[row]?.[column], dates);
       const cells = declaration.compute(values, { rows: [row + 1], height: size.rows }) as Record<string, ResultCell>;
