@@ -14,7 +14,11 @@ export function splitUnits(units: number, parts: readonly number[]): number[] {
   const exact = parts.map((part) => (Math.abs(units) * part) / whole);
   const shares = exact.map(Math.floor);
   const left = Math.abs(units) - shares.reduce((sum, share) => sum + share, 0);
-  const byFraction = exact.map((quota, index) => ({ index, fraction: quota - Math.floor(quota) })).sort((one, other) => other.fraction - one.fraction || one.index - other.index);
+  // Fractions that are equal by hand may differ in their last bits: these are no difference, or a later one would be served first.
+  const slack = 8 * Number.EPSILON * Math.max(1, Math.abs(units));
+  const byFraction = exact
+    .map((quota, index) => ({ index, fraction: quota - Math.floor(quota) }))
+    .sort((one, other) => (Math.abs(other.fraction - one.fraction) > slack ? other.fraction - one.fraction : one.index - other.index));
   for (const { index } of byFraction.slice(0, left)) shares[index] = (shares[index] ?? 0) + 1;
   return units < 0 ? shares.map((share) => (share === 0 ? 0 : -share)) : shares;
 }

@@ -24,13 +24,21 @@ describe('the largest remainder', () => {
     );
   });
 
-  it('never gives more to a smaller part', () => {
+  it('never gives more to a smaller part, unless only the last bits are smaller', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 1_000_000 }), parts, (units, given) => {
         const shares = splitUnits(units, given);
-        for (const [i, one] of given.entries()) for (const [j, other] of given.entries()) if (one > other) expect(shares[i]).toBeGreaterThanOrEqual(shares[j] ?? 0);
+        for (const [i, one] of given.entries()) for (const [j, other] of given.entries()) if (one > other * (1 + 1e-9)) expect(shares[i]).toBeGreaterThanOrEqual(shares[j] ?? 0);
       }),
     );
+  });
+
+  // By hand: 100 x 6.6 / 9 is 73 1/3 and 100 x 1.2 / 9 is 13 1/3, so the one cent left is the first one's; 690,144 x 1.2 / 2 is
+  // 414,086.4, x 0.7 / 2 241,550.4, x 0.1 / 2 34,507.2. In binary fractions the later of the equals comes out larger.
+  it('serves the earlier of equal fractions first, whatever the last bits say', () => {
+    expect(splitUnits(100, [6.6, 1.2, 1.2])).toEqual([74, 13, 13]);
+    expect(splitUnits(690_144, [1.2, 0.7, 0.1])).toEqual([414_087, 241_550, 34_507]);
+    expect(splitUnits(-100, [6.6, 1.2, 1.2])).toEqual([-74, -13, -13]);
   });
 
   // By hand: 24 units over 10,021 are quotas of 12.25, 10.54, 0.388, 0.386, 0.386 and 0.05: whole units 12 and 10, and the
