@@ -62,7 +62,8 @@ export const startSheet: SheetTemplate = {
     ...steps.flatMap((step, index) => line(legendRow + 8 + index, 1, [`Step ${index + 1}`, 'label'], [step, 'text'])),
     cell(legendRow + 13, 1, 'The aircraft, fields, people, dates and tables in this workbook are invented for demonstration.', 'subtitle'),
   ],
-  merges: ['A1:B1', 'A2:B2', 'A3:B3', `A${legendRow + 13}:B${legendRow + 13}`],
+  // Other lines run over the blank cell beside them.
+  merges: ['A3:B3'],
   validations: [
     { kind: 'date', range: 'A6', help: 'A date, such as 2026-11-25, or =TODAY().' },
     { kind: 'listFrom', range: 'A7', source: `'${sheetNames.tables}'!$A$6:$A$9`, help: 'One of the aircraft listed in Manual tables.' },

@@ -1,7 +1,7 @@
 // Copies the sheet in sight beside it and puts what its formulas show in their place, for sharing and for keeping. The
 // sheet itself is only read.
 import type { PanelAnswer } from '../panel/host';
-import { cellContents, hasCells } from './cellContents';
+import { cellContents, hasCells, type CellContents } from './cellContents';
 import { googleDateHost } from './dateHost';
 import { removeMark } from './documentState';
 import { freeSheetName } from './freeSheetName';
@@ -11,10 +11,24 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 const words = { refused: 'No copy was made', restored: 'everything is as it was', byHand: 'put right by hand' };
 
-/** The values come from the sheet itself: the copy's own formulas are only just being worked out. */
+/** The values come from the sheet itself: the copy's own formulas are only just being worked out. No rule may refuse one. */
 function pasteValues(from: Sheet, onto: Sheet): void {
   const range = from.getDataRange();
-  range.copyTo(onto.getRange(1, 1, range.getNumRows(), range.getNumColumns()), SpreadsheetApp.CopyPasteType.PASTE_VALUES, false);
+  const place = onto.getRange(1, 1, range.getNumRows(), range.getNumColumns());
+  place.clearDataValidations();
+  range.copyTo(place, SpreadsheetApp.CopyPasteType.PASTE_VALUES, false);
+}
+
+/** A paste that left rows out would put numbers beside the wrong labels: all that is no formula must stand where it stood. */
+function checkPasted({ values, formulas }: CellContents, pasted: CellContents): void {
+  if (pasted.formulas.length > 0) throw new Error('some formulas of the copy are still formulas');
+  const worked = new Set(formulas.map(({ row, column }) => `${row}-${column}`));
+  values.forEach((line, row) =>
+    line.forEach((value, column) => {
+      if (worked.has(`${row + 1}-${column + 1}`) || pasted.values[row]?.[column] === value) return;
+      throw new Error(`the copy does not hold in row ${row + 1}, column ${column + 1} what the sheet holds there`);
+    }),
+  );
 }
 
 export function freezeSheet(): PanelAnswer<'freezeSheet'> {
@@ -24,11 +38,13 @@ export function freezeSheet(): PanelAnswer<'freezeSheet'> {
   const names = sheets.map((sheet) => sheet.getName());
   const name = original.getName();
   if (!hasCells(original)) throw new Error(`"${name}" has no cells to copy. Show another sheet, then ask again.`);
+  // Google Sheets copies only the rows that a filter shows.
+  if (original.getFilter() !== null) throw new Error(`"${name}" has a filter, and rows that it hides could be left out. Remove the filter (Data, Remove filter), then ask again.`);
   const dates = googleDateHost();
   // Of every sheet, since a formula may hide that a sheet it reads is still waiting.
-  const contents = sheets.map((sheet) => (hasCells(sheet) ? cellContents(sheet, dates) : undefined));
+  const all = sheets.map((sheet) => (hasCells(sheet) ? cellContents(sheet, dates) : undefined));
   const place = names.indexOf(name);
-  const formulas = contents[place]?.formulas.length ?? 0;
+  const contents = all[place] ?? { values: [], formulas: [] };
   return allOrNothing(words, (did) => {
     const copy = original.copyTo(document);
     did('the copy', () => document.deleteSheet(copy));
@@ -40,7 +56,7 @@ export function freezeSheet(): PanelAnswer<'freezeSheet'> {
     did('the sheet in sight', () => document.setActiveSheet(original));
     document.moveActiveSheet(place + 2);
     // Also throws where a value was pasted that is no answer yet.
-    if (cellContents(copy, dates).formulas.length > 0) throw new Error('some formulas of the copy are still formulas');
-    return { sheet: given, formulas };
+    checkPasted(contents, cellContents(copy, dates));
+    return { sheet: given, formulas: contents.formulas.length };
   });
 }

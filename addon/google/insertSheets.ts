@@ -4,6 +4,7 @@ import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { joinedSet, planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
 import { existingSheets, markedSheets } from './documentState';
 import { allOrNothing, type Did } from './undo';
+import { writeValidations } from './writeRules';
 import { writeSheets } from './writeSheets';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -54,7 +55,9 @@ export function insertSheets(wanted: readonly SheetKey[], templates: readonly Sh
   const plan = makePlan(document, wanted, templates);
   const marks = plan.reused.length === 0 ? [] : markedSheets(document).map(({ mark }) => mark);
   return allOrNothing(words, (did) => {
-    writeSheets(plan, makeSheets(document, plan, did), joinedSet(plan, marks));
+    const sheets = makeSheets(document, plan, did);
+    writeSheets(plan, sheets, joinedSet(plan, marks));
+    writeValidations(plan, sheets);
     return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
   });
 }

@@ -1,5 +1,5 @@
-// Several sheets laid below and beside one another on one of them, the carrier, so that each layer of looks, formats,
-// notes and rules takes one call for all of them. From there each is copied to its own sheet.
+// Several sheets laid below and beside one another on one of them, the carrier, so that each layer of looks, formats
+// and notes takes one call for all of them. From there each is copied to its own sheet.
 import type { SheetTemplate } from '../../sheets-templates/template';
 import { readArea, type Area } from '../workbook/areas';
 import type { SheetGrid } from './sheetGrid';
@@ -33,8 +33,7 @@ const covers = (ranges: readonly string[], row: number): number[] => ranges.map(
 /** Everything of a row that is copied, as text; rows of one text look alike. A row with a merged range is like no other. */
 function rowText({ template, grid }: Laid, index: number): string {
   const row = index + 1;
-  const rules = [template.validations.map(({ range }) => range), template.verdictRanges].map((ranges) => covers(ranges, row));
-  return JSON.stringify([grid.looks[index], grid.numberFormats[index], grid.notes[index], rules, covers(template.merges, row).length > 0 ? row : 0]);
+  return JSON.stringify([grid.looks[index], grid.numberFormats[index], grid.notes[index], covers(template.verdictRanges, row), covers(template.merges, row).length > 0 ? row : 0]);
 }
 
 /** Rows down to the first of those that are alike to the end. */

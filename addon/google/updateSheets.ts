@@ -8,6 +8,7 @@ import { freeSheetName } from './freeSheetName';
 import { writeLater } from './laterEntries';
 import { allOrNothing, type Did } from './undo';
 import { planUpdate, type UpdatePlan } from './updatePlan';
+import { writeValidations } from './writeRules';
 import { writeSheets } from './writeSheets';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -91,6 +92,7 @@ function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'up
     if (sheet !== undefined && entries !== undefined) writeLater(sheet, entries);
     return old.get(template.key)?.name ?? sheetName;
   });
+  writeValidations(insertion, sheets);
   for (const one of old.values()) removeMark(one, did);
   document.setActiveSheet(sheets[updated.indexOf(nameInSight)] ?? inSight);
   return { updated, kept };

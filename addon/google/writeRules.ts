@@ -2,21 +2,23 @@
 // typed over.
 import { verdictTints } from '../../sheets-templates/look';
 import type { Validation } from '../../sheets-templates/template';
-import { areasOf, areaText, eachCell, type Area } from '../workbook/areas';
-import { rewriteFormula, type NewNames } from '../workbook/formulaText';
+import { areasOf, areaText, eachCell, readArea, type Area } from '../workbook/areas';
+import { rewriteFormula } from '../workbook/formulaText';
+import type { InsertionPlan } from '../workbook/insertionPlan';
 import type { SheetGrid } from './sheetGrid';
-import { onCarrier, type Stack } from './stack';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Range = GoogleAppsScript.Spreadsheet.Range;
 type Rule = GoogleAppsScript.Spreadsheet.DataValidation;
+type RangeOf = (source: string) => Range;
 
-function validationRule(sheet: Sheet, validation: Validation, names: NewNames): Rule {
+function validationRule(validation: Validation, rangeOf: RangeOf): Rule {
   const rule = SpreadsheetApp.newDataValidation().setAllowInvalid(false).setHelpText(validation.help);
   switch (validation.kind) {
     case 'list':
       return rule.requireValueInList([...validation.choices], true).build();
     case 'listFrom':
-      return rule.requireValueInRange(sourceRange(sheet, validation.source, names), true).build();
+      return rule.requireValueInRange(rangeOf(validation.source), true).build();
     case 'number':
       return rule.requireNumberBetween(validation.minimum, validation.maximum).build();
     case 'date':
@@ -24,29 +26,35 @@ function validationRule(sheet: Sheet, validation: Validation, names: NewNames): 
   }
 }
 
-/** A range on another sheet is a range of the document. Named with dollar signs, so that it stays where it is when the rule is copied. */
-function sourceRange(sheet: Sheet, source: string, names: NewNames): GoogleAppsScript.Spreadsheet.Range {
-  if (source.includes('!')) return sheet.getParent().getRange(rewriteFormula(source, names));
-  return sheet.getRange(source.replace(/\$/g, '').replace(/[A-Z]+|\d+/g, '$$$&'));
+/** Where a list stands: on the sheet itself, on another new one, whatever that is called by now, or on one that was there already. */
+function sourceRange(sheet: Sheet, { added, names }: InsertionPlan, sheets: readonly Sheet[]): RangeOf {
+  return (source) => {
+    const [, name, place = source] = /^'(.*)'!(.*)$/.exec(source) ?? [];
+    if (name === undefined) return sheet.getRange(place);
+    const other = sheets[added.findIndex(({ template }) => template.name === name)];
+    return other === undefined ? sheet.getParent().getRange(rewriteFormula(source, names)) : other.getRange(place);
+  };
 }
 
-/** Rules of all pieces, on the carrier; a list from a piece's own sheet is read from that sheet. */
-export function writeValidations(carrier: Sheet, { pieces, rows, columns }: Stack, sheets: readonly Sheet[], names: NewNames): void {
-  const rules = Array.from({ length: rows }, () => Array<Rule | null>(columns).fill(null));
-  pieces.forEach((piece, index) => {
+/**
+ * The rules of every new sheet. They come last of all: the platform refuses to write a value that a rule of its cell does
+ * not allow, and the menus of lists are blank until the sheet they are on is written.
+ */
+export function writeValidations(plan: InsertionPlan, sheets: readonly Sheet[]): void {
+  plan.added.forEach(({ template: { validations } }, index) => {
     const sheet = sheets[index];
-    if (sheet === undefined) return;
-    for (const validation of piece.template.validations) {
-      const rule = validationRule(sheet, validation, names);
-      for (const area of onCarrier(piece, validation.range)) {
-        eachCell(area, (row, column) => {
-          const line = rules[row - 1];
-          if (line !== undefined) line[column - 1] = rule;
-        });
-      }
+    if (sheet === undefined || validations.length === 0) return;
+    const rules = validations.map((validation) => ({ area: readArea(validation.range), rule: validationRule(validation, sourceRange(sheet, plan, sheets)) }));
+    const [rows, columns] = [Math.max(...rules.map(({ area }) => area.lastRow)), Math.max(...rules.map(({ area }) => area.lastColumn))];
+    const grid = Array.from({ length: rows }, () => Array<Rule | null>(columns).fill(null));
+    for (const { area, rule } of rules) {
+      eachCell(area, (row, column) => {
+        const line = grid[row - 1];
+        if (line !== undefined) line[column - 1] = rule;
+      });
     }
+    sheet.getRange(1, 1, rows, columns).setDataValidations(grid);
   });
-  if (rules.some((line) => line.some((rule) => rule !== null))) carrier.getRange(1, 1, rows, columns).setDataValidations(rules);
 }
 
 export function writeVerdictTints(sheet: Sheet, verdictRanges: readonly Area[]): void {

@@ -9,6 +9,9 @@ import type { GridSize } from './writeStack';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
+/** Pixels of a column that nobody has set. */
+const freshWidth = 100;
+
 /** Rows grow by themselves to hold wrapped text, but not where it wraps in a merged cell: those get their height. */
 function writeHeights(sheet: Sheet, { template: { merges, rowHeights }, grid }: Laid): void {
   const wraps = lookLayer(grid.looks, ({ wrap }) => wrap === true);
@@ -22,7 +25,7 @@ function writeHeights(sheet: Sheet, { template: { merges, rowHeights }, grid }: 
 export function writeSheet(sheet: Sheet, laid: Laid, blocks: readonly ChartBlock[], { rows, columns }: GridSize): void {
   const { template, grid } = laid;
   sheet.getRange(1, 1, grid.rows, grid.columns).setValues(grid.values.map((line) => [...line]));
-  for (const { start, count, value } of fewestStrokes(template.columnWidths.slice(0, grid.columns))) sheet.setColumnWidths(start, count, value);
+  for (const { start, count, value } of fewestStrokes(template.columnWidths.slice(0, grid.columns), freshWidth)) sheet.setColumnWidths(start, count, value);
   writeHeights(sheet, laid);
   if (template.frozenRows > 0) sheet.setFrozenRows(template.frozenRows);
   writeProtection(sheet, grid, rows, columns);

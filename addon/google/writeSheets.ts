@@ -1,5 +1,5 @@
 // Writes the sheets of a plan into fresh sheets, with their marks: first what is copied, then what each has of its own,
-// so that no formula is computed before the formats are there.
+// so that no formula is computed before the formats are there. The rules of entries are not among it: they come last.
 import type { SheetKey } from '../../sheets-templates/template';
 import { markFor, type InsertionPlan } from '../workbook/insertionPlan';
 import { chartBlocks } from './chartData';
@@ -46,7 +46,7 @@ export function writeSheets(plan: InsertionPlan, sheets: readonly Sheet[], set?:
   const fresh = { rows: first.getMaxRows(), columns: first.getMaxColumns() };
   const stack = stackOf(all, fresh.columns);
   const sizes = sheets.map((sheet, index) => makeRoom(sheet, fresh, index === stack.carrier ? stack : all[index]?.grid ?? fresh));
-  writeStack(stack, sheets, names, textStyles());
+  writeStack(stack, sheets, textStyles());
   // The last of them is asked for its identifier anyway, by a link.
   const ownSet = set ?? identifierOf(last.template.key) ?? '';
   all.forEach(({ template, blocks, grid }, index) => {

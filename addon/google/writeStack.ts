@@ -1,10 +1,9 @@
-// Gives sheets everything that can be copied from one to another (looks, formats, notes, merges, rules), written once for
-// all of them on one of them. Without values and formulas, so that nothing shifts in the copying.
+// Gives sheets everything that can be copied from one to another (looks, formats, notes, merges, tints of verdicts), written
+// once for all of them on one of them. Without values and formulas, so that nothing shifts in the copying.
 import type { StyleName } from '../../sheets-templates/look';
-import type { NewNames } from '../workbook/formulaText';
 import { onCarrier, stackLayer, type Stack, type StackPiece } from './stack';
 import { writeBorders, writeCellLooks, writeMerges } from './writeLook';
-import { writeValidations, writeVerdictTints } from './writeRules';
+import { writeVerdictTints } from './writeRules';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type TextStyle = GoogleAppsScript.Spreadsheet.TextStyle;
@@ -14,7 +13,7 @@ export interface GridSize {
   readonly columns: number;
 }
 
-/** A paste of everything carries formats, borders, notes, merges, validations and conditional formats; the last row goes over all rows below. */
+/** A paste of everything carries formats, borders, notes, merges and conditional formats; the last row goes over all rows below. */
 function copyPiece({ row, column, height, grid }: StackPiece, carrier: Sheet, sheet: Sheet): void {
   carrier.getRange(row, column, height, grid.columns).copyTo(sheet.getRange(1, 1, height, grid.columns));
   if (height === grid.rows) return;
@@ -22,7 +21,7 @@ function copyPiece({ row, column, height, grid }: StackPiece, carrier: Sheet, sh
 }
 
 /** `sheets` are fresh ones, one for each piece, and big enough: the carrier for the whole stack. */
-export function writeStack(stack: Stack, sheets: readonly Sheet[], names: NewNames, styleOf: (style: StyleName) => TextStyle): void {
+export function writeStack(stack: Stack, sheets: readonly Sheet[], styleOf: (style: StyleName) => TextStyle): void {
   const { pieces } = stack;
   const carrier = sheets[stack.carrier];
   const own = pieces[stack.carrier];
@@ -35,7 +34,6 @@ export function writeStack(stack: Stack, sheets: readonly Sheet[], names: NewNam
   if (notes.some((line) => line.some((note) => note !== ''))) whole.setNotes(notes);
   writeBorders(carrier, looks);
   writeMerges(carrier, pieces.flatMap((piece) => piece.template.merges.flatMap((range) => onCarrier(piece, range))));
-  writeValidations(carrier, stack, sheets, names);
   writeVerdictTints(carrier, pieces.flatMap((piece) => piece.template.verdictRanges.flatMap((range) => onCarrier(piece, range))));
   pieces.forEach((piece, index) => {
     const sheet = sheets[index];

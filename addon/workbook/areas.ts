@@ -75,26 +75,28 @@ export function equalRuns(values: readonly (number | undefined)[]): Stroke[] {
 /**
  * The fewest strokes that give each column its width, a stroke being one call that sets a run of columns; later strokes
  * paint over earlier ones. Interval programming: the stroke of the first column either stops there, or reaches a later
- * column of the same width and is painted over in between.
+ * column of the same width and is painted over in between. A column that has `fresh` already needs a stroke only where
+ * another one goes over it.
  */
-export function fewestStrokes(values: readonly number[]): Stroke[] {
+export function fewestStrokes(values: readonly number[], fresh?: number): Stroke[] {
   const known = new Map<string, Stroke[]>();
-  const paint = (from: number, to: number): Stroke[] => {
+  /** `bare`: no stroke has gone over these columns yet. */
+  const paint = (from: number, to: number, bare: boolean): Stroke[] => {
     const value = values[from];
     if (from > to || value === undefined) return [];
-    const key = `${from}-${to}`;
-    const found = known.get(key);
+    const key = `${from}-${to}-${bare}`;
+    const found = known.get(key) ?? (bare && value === fresh ? paint(from + 1, to, true) : undefined);
     if (found !== undefined) return found;
-    let best: Stroke[] = [{ start: from + 1, count: 1, value }, ...paint(from + 1, to)];
+    let best: Stroke[] = [{ start: from + 1, count: 1, value }, ...paint(from + 1, to, bare)];
     for (let again = from + 1; again <= to; again += 1) {
       if (values[again] !== value) continue;
-      const [first, ...rest] = paint(again, to);
-      const inside = paint(from + 1, again - 1);
+      const [first, ...rest] = paint(again, to, bare);
+      const inside = paint(from + 1, again - 1, false);
       if (first === undefined || 1 + rest.length + inside.length >= best.length) continue;
       best = [{ ...first, start: from + 1, count: first.count + first.start - from - 1 }, ...rest, ...inside];
     }
     known.set(key, best);
     return best;
   };
-  return paint(0, values.length - 1);
+  return paint(0, values.length - 1, true);
 }

@@ -3,6 +3,7 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { freezeSheet } from '../../addon/google/freezeSheet';
 import { insertSheets } from '../../addon/google/insertSheets';
 import { sheetTemplates } from '../../sheets-templates';
+import { FakeFilter } from './double/filter';
 import type { Double } from './double/services';
 import { sheetTypes } from './double/sheet';
 import { contentOf, documentOf, formulasOf, insertSmall, rangesOf, sheetNamesOf } from './smallDocument';
@@ -86,6 +87,39 @@ describe('freezeSheet', () => {
     const double = worked();
     double.document.insertSheet('Chart 1', 0).type = sheetTypes.OBJECT;
     expect(() => freezeSheet()).toThrow('"Chart 1" has no cells to copy. Show another sheet, then ask again.');
+  });
+
+  it('refuses a sheet with a filter, for its hidden rows would be left out of the copy', () => {
+    const double = worked();
+    double.sheet('Dock side').filter = new FakeFilter([2]);
+    const before = documentOf(double);
+    expect(() => freezeSheet()).toThrow('"Dock side" has a filter, and rows that it hides could be left out. Remove the filter (Data, Remove filter), then ask again.');
+    expect(documentOf(double)).toEqual(before);
+  });
+
+  it('leaves no copy behind whose rows stand elsewhere than those of the sheet', () => {
+    const double = worked();
+    const dock = double.sheet('Dock side');
+    const before = documentOf(double);
+    const { copyTo } = dock;
+    // Another person sets a filter while the sheet is being copied.
+    dock.copyTo = (document) => {
+      const copy = copyTo.call(dock, document);
+      dock.filter = new FakeFilter([2]);
+      return copy;
+    };
+    expect(() => freezeSheet()).toThrow(/^No copy was made, .* It said: the copy does not hold in row 2, column 1 what the sheet holds there\.$/);
+    dock.filter = null;
+    expect(documentOf(double)).toEqual(before);
+  });
+
+  it('pastes what stands in a cell though its rule would refuse it', () => {
+    const double = worked();
+    double.document.setActiveSheet(double.sheet('Hold'));
+    double.sheet('Hold').cell(3, 1).value = 99;
+    freezeSheet();
+    expect(double.sheet('Hold (values)').cell(3, 1)).toMatchObject({ value: 99, validation: null });
+    expect(double.sheet('Hold').cell(3, 1).validation).not.toBeNull();
   });
 
   it('leaves no copy behind where a value pasted is no answer yet', () => {

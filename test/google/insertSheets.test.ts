@@ -1,15 +1,13 @@
 // Inserting sheets into a document of the double: what is written, what is never touched, what happens when a step fails.
 import { afterEach, describe, expect, it } from 'vitest';
-import { chartBlocks } from '../../addon/google/chartData';
 import { insertSheets } from '../../addon/google/insertSheets';
-import { sheetGrid } from '../../addon/google/sheetGrid';
-import { stackOf } from '../../addon/google/stack';
-import { sheetTemplates } from '../../sheets-templates';
 import { styles, verdictTints } from '../../sheets-templates/look';
+import type { SheetTemplate } from '../../sheets-templates/template';
 import type { FakeRange } from './double/range';
 import type { Double } from './double/services';
 import type { FakeSheet } from './double/sheet';
 import { contentOf, formulasOf, insertSmall, rangesOf, sheetNamesOf } from './smallDocument';
+import { dock, hold, yard } from './smallTemplates';
 import { withDouble, withoutPlatform } from './support';
 
 /** Cells that ask before they are typed over, as row-column. */
@@ -71,6 +69,22 @@ describe('one insertion into a fresh document', () => {
     expect(hold.cell(3, 3).validation?.facts).toMatchObject({ criteria: 'list', values: ['left', 'right', true] });
     expect(hold.cell(2, 3).validation?.facts.criteria).toBe('range');
     expect(hold.cell(5, 2).validation).toBeNull();
+  });
+
+  it('reads a list from the sheet that it is on, under the name that sheet has', () => {
+    const double = inserted();
+    insertSmall();
+    for (const [name, from] of [['Hold', 'Yard'], ['Hold 2', 'Yard 2']] as const) {
+      const [range] = double.sheet(name).cell(2, 3).validation?.facts.values as FakeRange[];
+      expect([range?.sheet.name, range?.getA1Notation()]).toEqual([from, 'B4']);
+    }
+    expect(insertSmall(['trip']).reads).toEqual([]);
+  });
+
+  it('writes what a rule does not allow, a list still blank among it, before the rule', () => {
+    withDouble();
+    const listed: SheetTemplate = { ...yard, validations: [{ kind: 'listFrom', range: 'B4', source: `'Hold'!$A$3:$A$4`, help: 'One.' }, { kind: 'number', range: 'A6', minimum: 0, maximum: 1, help: 'One.' }] };
+    expect(insertSheets(['start'], [listed, dock, hold]).inserted).toEqual(['Yard', 'Dock side', 'Hold']);
   });
 
   it('tints each verdict word in the ranges of verdicts', () => {
@@ -221,49 +235,5 @@ describe('a step that fails', () => {
     double.recorder.mode = 'CUSTOM_FUNCTION';
     expect(() => insertSmall()).toThrow('You do not have permission');
     expect(sheetNamesOf(double)).toEqual(['Sheet1']);
-  });
-});
-
-describe('the whole workbook', () => {
-  const everyKey = sheetTemplates.map(({ key }) => key);
-
-  it('goes in, twice, beside user data, and no formula is broken', () => {
-    const double = withDouble('America/New_York');
-    double.document.insertSheet('Trip sheet', 1);
-    double.sheet('Trip sheet').getRange(1, 1, 1, 2).setValues([['mine', 42]]);
-    const mine = contentOf(double.sheet('Trip sheet'));
-    const first = insertSheets(everyKey, sheetTemplates);
-    const second = insertSheets(everyKey, sheetTemplates);
-    expect(first.inserted).toHaveLength(sheetTemplates.length);
-    expect(new Set([...first.inserted, ...second.inserted]).size).toBe(2 * sheetTemplates.length);
-    expect(contentOf(double.sheet('Trip sheet'))).toBe(mine);
-    // The double throws at a formula that names a sheet or a range that is not there; here: none points to the other set.
-    for (const name of second.inserted) {
-      const text = formulasOf(double.sheet(name)).join('\n');
-      for (const other of first.inserted) expect(text).not.toContain(`'${other}'!`);
-    }
-  });
-
-  it('takes few calls', () => {
-    const { recorder } = withDouble();
-    insertSheets(everyKey, sheetTemplates);
-    const byName = new Map<string, number>();
-    for (const { name, kind } of recorder.calls) if (kind === 'document') byName.set(name, (byName.get(name) ?? 0) + 1);
-    const reads = recorder.calls.filter(({ name, kind }) => kind === 'document' && /\.(get|find)/.test(name)).length;
-    console.log(
-      `${sheetTemplates.length} sheets: ${recorder.count('document')} calls that read or change the document (${reads} read), ${recorder.count('handle')} that only name a range, ${recorder.count('builder')} of builders in memory\n` +
-        [...byName].sort((one, other) => other[1] - one[1]).map(([name, count]) => `  ${count} ${name}`).join('\n'),
-    );
-    const names = { sheets: new Map<string, string>(), ranges: new Map<string, string>() };
-    const all = sheetTemplates.map((template) => ({ template, grid: sheetGrid(template, chartBlocks(template).flatMap(({ cells }) => cells), names, () => undefined) }));
-    const { rows, columns } = stackOf(all, 26);
-    const own = all.reduce((sum, { grid }) => sum + grid.rows * grid.columns, 0);
-    console.log(`each layer of the whole workbook: ${rows} x ${columns} = ${rows * columns} cells; the sheets have ${own} together`);
-    // One call for each layer, whatever the number of sheets. What is left is one call for each width, merge, name and mark.
-    const layers = ['setBackgrounds', 'setTextStyles', 'setHorizontalAlignments', 'setWraps', 'setNumberFormats', 'setNotes', 'setDataValidations'].map((name) => `Range.${name}`);
-    expect(layers.map((name) => byName.get(name))).toEqual(layers.map(() => 1));
-    expect(byName.get('Sheet.setConditionalFormatRules')).toBe(1);
-    expect(byName.get('Range.setValues')).toBe(sheetTemplates.length);
-    expect(recorder.count('document')).toBeLessThanOrEqual(143);
   });
 });

@@ -51,7 +51,6 @@ describe('stackOf', () => {
     ['a note', laid([...log(1000, 3).template.cells, { row: 900, column: 1, style: 'inputText', note: 'here' }])],
     ['a format', laid([...log(1000, 3).template.cells, { row: 900, column: 1, style: 'inputText', format: 'date' }])],
     ['a look', laid([...log(1000, 3).template.cells, { row: 900, column: 1, style: 'input' }])],
-    ['a rule', log(1000, 3, { validations: [{ kind: 'list', choices: ['yes'], range: 'A2:A900', help: 'Yes.' }] })],
     ['a tint', log(1000, 3, { verdictRanges: ['C2:C900'] })],
     ['a merged range', log(1000, 3, { merges: ['A900:B900'] })],
   ])('never passes over %s', (_, piece) => {

@@ -42,15 +42,15 @@ describe('equalRuns', () => {
   });
 });
 
-/** Fewest strokes by trying every way: remove from the finished picture, last stroke first. */
-function fewestByTrying(widths: readonly (number | undefined)[]): number {
-  if (widths.every((width) => width === undefined)) return 0;
+/** Fewest strokes by trying every way: remove from the finished picture, last stroke first, until only fresh columns are left. */
+function fewestByTrying(widths: readonly (number | undefined)[], fresh?: number): number {
+  if (widths.every((width) => width === undefined || width === fresh)) return 0;
   let best = Infinity;
   for (let from = 0; from < widths.length; from += 1) {
     for (let to = from; to < widths.length; to += 1) {
       const shown = new Set(widths.slice(from, to + 1).filter((width) => width !== undefined));
       if (shown.size !== 1) continue;
-      best = Math.min(best, 1 + fewestByTrying(widths.map((width, index) => (index >= from && index <= to ? undefined : width))));
+      best = Math.min(best, 1 + fewestByTrying(widths.map((width, index) => (index >= from && index <= to ? undefined : width)), fresh));
     }
   }
   return best;
@@ -65,6 +65,21 @@ describe('fewestStrokes', () => {
         for (const { start, count, value } of strokes) painted.fill(value, start - 1, start - 1 + count);
         expect(painted).toEqual(widths);
         expect(strokes.length).toBe(fewestByTrying(widths));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('needs none for columns that are as wide as fresh ones, unless another stroke goes over them', () => {
+    expect(fewestStrokes([1, 2, 1, 1], 1)).toEqual([{ start: 2, count: 1, value: 2 }]);
+    expect(fewestStrokes([1, 1], 1)).toEqual([]);
+    fc.assert(
+      fc.property(fc.array(fc.integer({ min: 1, max: 3 }), { minLength: 1, maxLength: 5 }), (widths) => {
+        const strokes = fewestStrokes(widths, 1);
+        const painted = widths.map(() => 1);
+        for (const { start, count, value } of strokes) painted.fill(value, start - 1, start - 1 + count);
+        expect(painted).toEqual(widths);
+        expect(strokes.length).toBe(fewestByTrying(widths, 1));
       }),
       { numRuns: 60 },
     );

@@ -1,5 +1,6 @@
 // Ranges of the double.
 import { areaText, eachCell, readArea, type Area } from '../../../addon/workbook/areas';
+import { checkAllowed } from './allowed';
 import { writeValue, type Cell } from './cells';
 import { FakeConditionalFormatRule, FakeDataValidation, FakeTextStyle } from './builders';
 import { pasteAll } from './moveCells';
@@ -56,14 +57,21 @@ export class FakeRange extends Doubled {
     return this;
   }
 
+  /** What was written into each cell, against the rule of the cell. */
+  private checkRules(): void {
+    eachCell(this.area, (row, column) => checkAllowed(this.sheet.cell(row, column), areaText({ row, column, lastRow: row, lastColumn: column })));
+  }
+
   setValues(values: unknown[][]): this {
     this.fill('setValues', values, writeValue);
+    this.checkRules();
     values.forEach((line) => line.forEach((value) => typeof value === 'string' && value.startsWith('=') && this.sheet.document.checkReferences(value)));
     return this;
   }
 
   setFormula(formula: string): this {
     this.each((cell) => writeValue(cell, formula));
+    this.checkRules();
     this.sheet.document.checkReferences(formula);
     return this;
   }
@@ -82,6 +90,7 @@ export class FakeRange extends Doubled {
 
   setFormulas(formulas: string[][]): this {
     this.fill('setFormulas', formulas, writeValue);
+    this.checkRules();
     formulas.forEach((line) => line.forEach((formula) => this.sheet.document.checkReferences(formula)));
     return this;
   }
@@ -90,8 +99,12 @@ export class FakeRange extends Doubled {
   copyTo(destination: FakeRange, type?: unknown, transposed?: boolean): void {
     if (type === undefined) return pasteAll(this, destination);
     if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies everything or values only');
-    const values = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : cell.value));
+    const all = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : cell.value));
+    // Rows that a filter hides are passed over, and what follows moves up, as in a copy by hand.
+    const shown = all.filter((_, down) => this.sheet.filter?.hidden.has(this.area.row + down) !== true);
+    const values = [...shown, ...all.slice(shown.length)];
     destination.fill('copyTo', values, (cell, value) => Object.assign(cell, { formula: '', value }));
+    destination.checkRules();
   }
 
   activate(): this {
@@ -139,6 +152,10 @@ export class FakeRange extends Doubled {
       if (rule !== null && !(rule instanceof FakeDataValidation)) throw new Error('setDataValidations takes rules or null');
       cell.validation = rule;
     });
+  }
+
+  clearDataValidations(): this {
+    return this.each((cell) => (cell.validation = null));
   }
 
   protect(): FakeProtection {

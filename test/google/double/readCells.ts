@@ -8,7 +8,7 @@ const day = 86_400_000;
 const serialOfUnixEpoch = 25_569;
 
 /** A number under such a format is a date, a time or a duration. */
-const isDateFormat = (format: string): boolean => /[ymdhs]/i.test(format.replace(/"[^"]*"/g, ''));
+export const isDateFormat = (format: string): boolean => /[ymdhs]/i.test(format.replace(/"[^"]*"/g, ''));
 
 /** The instant at which the clocks of the zone show this wall clock, written as if it were UTC. */
 function instantOf(zone: string, wall: number): number {

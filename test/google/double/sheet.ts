@@ -9,6 +9,7 @@ import { removeRows } from './moveCells';
 import { FakeProtection } from './protection';
 import { FakeRange, FakeRangeList, isFormatRule } from './range';
 import { Doubled } from './recorder';
+import type { FakeFilter } from './filter';
 
 export const sheetTypes = { GRID: 0, OBJECT: 1 };
 
@@ -33,6 +34,7 @@ export class FakeSheet extends Doubled {
   readonly metadata: FakeMetadata[] = [];
   readonly protections: FakeProtection[] = [];
   rules: readonly FakeConditionalFormatRule[] = [];
+  filter: FakeFilter | null = null;
 
   constructor(document: FakeSpreadsheet, name: string, sheetId: number) {
     super();
@@ -154,6 +156,8 @@ export class FakeSheet extends Doubled {
     this.metadata.push(new FakeMetadata(this, key, value));
     return this;
   }
+
+  getFilter = (): FakeFilter | null => this.filter;
 
   getDeveloperMetadata = (): FakeMetadata[] => [...this.metadata];
 

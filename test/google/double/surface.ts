@@ -2,6 +2,7 @@
 // the real one takes, and gives what the real one gives (in the double's own classes).
 import type * as builders from './builders';
 import type * as charts from './charts';
+import type * as filter from './filter';
 import type * as metadata from './metadata';
 import type * as protection from './protection';
 import type * as range from './range';
@@ -16,6 +17,7 @@ type Real = {
   Sheet: GoogleAppsScript.Spreadsheet.Sheet;
   Range: GoogleAppsScript.Spreadsheet.Range;
   RangeList: GoogleAppsScript.Spreadsheet.RangeList;
+  Filter: GoogleAppsScript.Spreadsheet.Filter;
   NamedRange: GoogleAppsScript.Spreadsheet.NamedRange;
   Protection: GoogleAppsScript.Spreadsheet.Protection;
   TextStyle: GoogleAppsScript.Spreadsheet.TextStyle;
@@ -43,6 +45,7 @@ interface Fake {
   Sheet: sheet.FakeSheet;
   Range: range.FakeRange;
   RangeList: range.FakeRangeList;
+  Filter: filter.FakeFilter;
   NamedRange: spreadsheet.FakeNamedRange;
   Protection: protection.FakeProtection;
   TextStyle: builders.FakeTextStyle;
