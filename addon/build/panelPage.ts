@@ -5,8 +5,13 @@ import { build } from 'esbuild';
 import { dataModules } from './dataModules';
 import { notices } from './notices';
 
-/** A script ends at the first closing tag, wherever that stands. */
-const inScript = (code: string): string => code.replace(/<\/(script)/gi, '<\\/$1').replace(/<!--/g, '<\\!--');
+/**
+ * A script ends at the first closing tag, wherever that stands. No backtick: Google's HTML service takes what follows //
+ * in a template literal for a comment and drops it, so esbuild writes them as plain strings, and those that are left stand
+ * in strings and regular expressions.
+ */
+const inScript = (code: string): string =>
+  code.replace(/<\/(script)/gi, '<\\/$1').replace(/<!--/g, '<\\!--').replace(/\\[\s\S]|`/g, (found) => (found.endsWith('`') ? '\\x60' : found));
 
 /** `entry` is a path from the root; `data` are elements that the host reads out of the page's text. */
 export async function panelPage(root: string, entry: string, data = ''): Promise<string> {
@@ -16,6 +21,7 @@ export async function panelPage(root: string, entry: string, data = ''): Promise
     bundle: true,
     format: 'iife',
     target: 'es2020',
+    supported: { 'template-literal': false },
     charset: 'utf8',
     minify: true,
     jsx: 'automatic',

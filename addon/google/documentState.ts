@@ -14,8 +14,9 @@ type Metadata = GoogleAppsScript.Spreadsheet.DeveloperMetadata;
 /** Key of the developer metadata on each sheet of ours. */
 const markKey = 'rampwright_sheet';
 
+/** For every script to see: a copy of the document has a copy of the script, which Google takes for another project. */
 export function writeMark(sheet: Sheet, mark: SheetMark): void {
-  sheet.addDeveloperMetadata(markKey, JSON.stringify(mark), SpreadsheetApp.DeveloperMetadataVisibility.PROJECT);
+  sheet.addDeveloperMetadata(markKey, JSON.stringify(mark), SpreadsheetApp.DeveloperMetadataVisibility.DOCUMENT);
 }
 
 /** Undefined where the text is no mark of ours. The key may be of a sheet that this version no longer has. */

@@ -5,6 +5,7 @@ import { cellContents, hasCells, type CellContents } from './cellContents';
 import { googleDateHost } from './dateHost';
 import { removeMark } from './documentState';
 import { freeSheetName } from './freeSheetName';
+import { inTurn } from './inTurn';
 import { allOrNothing } from './undo';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -31,7 +32,7 @@ function checkPasted({ values, formulas }: CellContents, pasted: CellContents): 
   );
 }
 
-export function freezeSheet(): PanelAnswer<'freezeSheet'> {
+function freeze(): PanelAnswer<'freezeSheet'> {
   const document = SpreadsheetApp.getActive();
   const original = SpreadsheetApp.getActiveSheet();
   const sheets = document.getSheets();
@@ -60,3 +61,5 @@ export function freezeSheet(): PanelAnswer<'freezeSheet'> {
     return { sheet: given, formulas: contents.formulas.length };
   });
 }
+
+export const freezeSheet = (): PanelAnswer<'freezeSheet'> => inTurn(freeze);

@@ -3,6 +3,7 @@
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { joinedSet, planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
 import { existingSheets, markedSheets } from './documentState';
+import { inTurn } from './inTurn';
 import { allOrNothing, type Did } from './undo';
 import { writeValidations } from './writeRules';
 import { writeSheets } from './writeSheets';
@@ -50,7 +51,7 @@ function makeSheets(document: Document, { added, names, sheetsBefore }: Insertio
   return sheets;
 }
 
-export function insertSheets(wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport {
+function insert(wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport {
   const document = SpreadsheetApp.getActive();
   const plan = makePlan(document, wanted, templates);
   const marks = plan.reused.length === 0 ? [] : markedSheets(document).map(({ mark }) => mark);
@@ -61,3 +62,5 @@ export function insertSheets(wanted: readonly SheetKey[], templates: readonly Sh
     return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
   });
 }
+
+export const insertSheets = (wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport => inTurn(() => insert(wanted, templates));

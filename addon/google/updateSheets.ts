@@ -5,6 +5,7 @@ import type { SheetTemplate } from '../../sheets-templates/template';
 import type { PanelAnswer, PanelGiven } from '../panel/host';
 import { writeMark, type MarkedSheet } from './documentState';
 import { freeSheetName } from './freeSheetName';
+import { inTurn } from './inTurn';
 import { writeLater } from './laterEntries';
 import { allOrNothing, type Did } from './undo';
 import { planUpdate, type UpdatePlan } from './updatePlan';
@@ -99,7 +100,9 @@ function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'up
 }
 
 export function updateSheets(given: PanelGiven<'updateSheets'>, templates: readonly SheetTemplate[]): PanelAnswer<'updateSheets'> {
-  const document = SpreadsheetApp.getActive();
-  const plan = planUpdate(document, given, templates);
-  return allOrNothing(words, (did) => update(document, plan, did));
+  return inTurn(() => {
+    const document = SpreadsheetApp.getActive();
+    const plan = planUpdate(document, given, templates);
+    return allOrNothing(words, (did) => update(document, plan, did));
+  });
 }

@@ -204,8 +204,16 @@ describe('dist/google', () => {
     expect(page.match(/<script/g)).toHaveLength(2);
   });
 
-  it('is pushed from there', () => {
+  it('has no template literal in its page, for Google drops what follows // in one', () => {
+    expect(files['panel.html']).not.toContain('`');
+    // Backticks in plain strings are spelled otherwise, and stay.
+    expect(files['panel.html']).toContain(String.raw`\x60`);
+  });
+
+  it('is pushed from there, over the manifest that a fresh script has: clasp leaves everything where it must ask', () => {
     const example = JSON.parse(readFileSync(join(root, '.clasp.json.example'), 'utf8')) as { rootDir: string };
     expect(example.rootDir).toBe('dist/google');
+    const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: { push: string } };
+    expect(scripts.push).toMatch(/ clasp push --force$/);
   });
 });

@@ -6,7 +6,7 @@ import type { SheetTemplate } from '../../sheets-templates/template';
 import type { FakeRange } from './double/range';
 import type { Double } from './double/services';
 import type { FakeSheet } from './double/sheet';
-import { contentOf, formulasOf, insertSmall, rangesOf, sheetNamesOf } from './smallDocument';
+import { contentOf, documentOf, formulasOf, insertSmall, rangesOf, sheetNamesOf } from './smallDocument';
 import { dock, hold, yard } from './smallTemplates';
 import { withDouble, withoutPlatform } from './support';
 
@@ -179,6 +179,13 @@ describe('one sheet of the set', () => {
     expect(double.sheet('Dock side').cell(4, 2).formula).toBe('=yard_day_2+B2');
   });
 
+  it('finds it in a copy of the document too, whose script is another project to Google', () => {
+    const double = withDouble();
+    insertSmall(['start']);
+    double.document.project = 2;
+    expect(insertSmall(['trip']).reads).toEqual(['Yard']);
+  });
+
   it('reads a sheet whose label, link or unit the user put in other words', () => {
     const double = withDouble();
     insertSmall(['start']);
@@ -228,6 +235,19 @@ describe('a step that fails', () => {
     const double = withDouble();
     double.recorder.failAt = 12;
     expect(() => insertSmall()).toThrow(/^No sheet was inserted, because Google Sheets refused a step; everything added was removed again\. It said: Service Spreadsheets failed while accessing document\.$/);
+  });
+
+  it('waits for another run, and says so where that takes long', () => {
+    const double = withDouble();
+    insertSmall();
+    expect(double.lock.held).toBe(false);
+    double.recorder.failAt = double.recorder.count('document') + 12;
+    expect(() => insertSmall()).toThrow();
+    expect(double.lock.held).toBe(false);
+    const before = documentOf(double);
+    double.lock.elsewhere = true;
+    expect(() => insertSmall()).toThrow('The add-on is changing sheets of this document already, perhaps for somebody else. Wait until that is done, then ask again.');
+    expect(documentOf(double)).toEqual(before);
   });
 
   it('needs permission to write', () => {

@@ -2,17 +2,22 @@
 import { Doubled } from './recorder';
 import type { FakeSheet } from './sheet';
 
+export const visibilities = { PROJECT: {}, DOCUMENT: {} };
+
 export class FakeMetadata extends Doubled {
   readonly service = 'DeveloperMetadata';
   readonly key: string;
+  /** The script project that alone sees it; undefined where every one does. */
+  readonly project: number | undefined;
   private readonly sheet: FakeSheet;
   private readonly value: string;
 
-  constructor(sheet: FakeSheet, key: string, value: string) {
+  constructor(sheet: FakeSheet, key: string, value: string, project?: number) {
     super();
     this.sheet = sheet;
     this.key = key;
     this.value = value;
+    this.project = project;
   }
 
   getKey = (): string => this.key;
@@ -26,7 +31,7 @@ export class FakeMetadata extends Doubled {
   }
 
   /** Not part of the service. */
-  copyOn = (sheet: FakeSheet): FakeMetadata => new FakeMetadata(sheet, this.key, this.value);
+  copyOn = (sheet: FakeSheet): FakeMetadata => new FakeMetadata(sheet, this.key, this.value, this.project);
 }
 
 export class FakeMetadataLocation extends Doubled {

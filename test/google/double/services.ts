@@ -1,5 +1,7 @@
 // The globals of the double: SpreadsheetApp, HtmlService, Utilities, and the user interface behind them.
 import { FakeConditionalFormatRuleBuilder, FakeDataValidationBuilder, FakeTextStyleBuilder } from './builders';
+import { FakeLock, FakeLockService } from './lock';
+import { visibilities } from './metadata';
 import { copyPasteTypes, type FakeRange } from './range';
 import { Doubled, Recorder } from './recorder';
 import { sheetTypes, type FakeSheet } from './sheet';
@@ -74,7 +76,7 @@ export class FakeSpreadsheetApp extends Doubled {
   readonly service = 'SpreadsheetApp';
   override readonly handles = new Set(['getUi', 'newTextStyle', 'newDataValidation', 'newConditionalFormatRule']);
   readonly BorderStyle = { SOLID: {} };
-  readonly DeveloperMetadataVisibility = { PROJECT: {}, DOCUMENT: {} };
+  readonly DeveloperMetadataVisibility = visibilities;
   readonly document: FakeSpreadsheet;
   readonly ui = new FakeUi();
   readonly CopyPasteType = copyPasteTypes;
@@ -133,6 +135,7 @@ export class Double {
   readonly recorder = new Recorder();
   readonly document: FakeSpreadsheet;
   readonly app: FakeSpreadsheetApp;
+  readonly lock = new FakeLock();
 
   private readonly html: FakeHtmlService;
 
@@ -144,9 +147,9 @@ export class Double {
   }
 
   /** What the script sees. */
-  globals(): { readonly SpreadsheetApp: unknown; readonly HtmlService: unknown; readonly Utilities: unknown } {
+  globals(): Readonly<Record<'SpreadsheetApp' | 'HtmlService' | 'LockService' | 'Utilities', unknown>> {
     const { recorder } = this;
-    return { SpreadsheetApp: recorder.wrap(this.app), HtmlService: recorder.wrap(this.html), Utilities: recorder.wrap(new FakeUtilities()) };
+    return { SpreadsheetApp: recorder.wrap(this.app), HtmlService: recorder.wrap(this.html), LockService: recorder.wrap(new FakeLockService(this.lock)), Utilities: recorder.wrap(new FakeUtilities()) };
   }
 
   sheet(name: string): FakeSheet {

@@ -4,7 +4,7 @@ import type { FakeConditionalFormatRule } from './builders';
 import { freshCell, type Cell } from './cells';
 import { FakeChart, FakeChartBuilder } from './charts';
 import type { FakeSpreadsheet } from './spreadsheet';
-import { FakeMetadata } from './metadata';
+import { FakeMetadata, visibilities } from './metadata';
 import { removeRows } from './moveCells';
 import { FakeProtection } from './protection';
 import { FakeRange, FakeRangeList, isFormatRule } from './range';
@@ -153,13 +153,15 @@ export class FakeSheet extends Doubled {
 
   addDeveloperMetadata(key: string, value: string, visibility: unknown): this {
     if (typeof value !== 'string' || typeof visibility !== 'object') throw new Error('developer metadata takes text and a visibility');
-    this.metadata.push(new FakeMetadata(this, key, value));
+    // Google takes 30,000 characters of keys and values for a sheet.
+    if (this.metadata.reduce((sum, one) => sum + one.key.length + (one.getValue() ?? '').length, key.length + value.length) > 30_000) throw new Error('too much developer metadata');
+    this.metadata.push(new FakeMetadata(this, key, value, visibility === visibilities.PROJECT ? this.document.project : undefined));
     return this;
   }
 
   getFilter = (): FakeFilter | null => this.filter;
 
-  getDeveloperMetadata = (): FakeMetadata[] => [...this.metadata];
+  getDeveloperMetadata = (): FakeMetadata[] => this.metadata.filter((one) => this.document.sees(one));
 
   newChart = (): FakeChartBuilder => new FakeChartBuilder();
 

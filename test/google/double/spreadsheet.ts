@@ -31,12 +31,12 @@ export class FakeNamedRange extends Doubled {
 
 export class FakeMetadataFinder extends Doubled {
   readonly service = 'DeveloperMetadataFinder';
-  private readonly sheets: readonly FakeSheet[];
+  private readonly document: FakeSpreadsheet;
   private key = '';
 
-  constructor(sheets: readonly FakeSheet[]) {
+  constructor(document: FakeSpreadsheet) {
     super();
-    this.sheets = sheets;
+    this.document = document;
   }
 
   withKey(key: string): this {
@@ -44,7 +44,7 @@ export class FakeMetadataFinder extends Doubled {
     return this;
   }
 
-  find = (): FakeMetadata[] => this.sheets.flatMap(({ metadata }) => metadata).filter(({ key }) => key === this.key);
+  find = (): FakeMetadata[] => this.document.sheets.flatMap((sheet) => sheet.getDeveloperMetadata()).filter(({ key }) => key === this.key);
 }
 
 const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
@@ -58,6 +58,8 @@ export class FakeSpreadsheet extends Doubled {
   toasts: string[] = [];
   active: FakeSheet;
   selected: FakeRange | null = null;
+  /** The script project that asks; a copy of the document has another one. */
+  project = 1;
   private nextId = 0;
 
   constructor(zone: string) {
@@ -79,6 +81,9 @@ export class FakeSpreadsheet extends Doubled {
     for (const name of sheetsIn(formula)) if (!this.sheets.some((sheet) => same(sheet.name, name))) throw new Error(`#REF!: no sheet '${name}' for ${formula}`);
     for (const name of namesIn(formula)) if (!this.names.some((range) => same(range.name, name))) throw new Error(`#NAME?: no range ${name} for ${formula}`);
   }
+
+  /** Not part of the service: metadata of one project is hidden from every other. */
+  sees = ({ project }: FakeMetadata): boolean => project === undefined || project === this.project;
 
   /** Not part of the service: every formula follows a sheet that gets another name, and so do the names of its own. */
   renamed(before: string, now: string): void {
@@ -138,7 +143,7 @@ export class FakeSpreadsheet extends Doubled {
     this.names = this.names.filter((other) => !same(other.name, name));
   }
 
-  createDeveloperMetadataFinder = (): FakeMetadataFinder => new FakeMetadataFinder(this.sheets);
+  createDeveloperMetadataFinder = (): FakeMetadataFinder => new FakeMetadataFinder(this);
 
   setActiveSheet(sheet: FakeSheet): FakeSheet {
     if (!this.sheets.includes(sheet)) throw new Error('the sheet is not in this document');

@@ -3,6 +3,7 @@
 import type * as builders from './builders';
 import type * as charts from './charts';
 import type * as filter from './filter';
+import type * as lock from './lock';
 import type * as metadata from './metadata';
 import type * as protection from './protection';
 import type * as range from './range';
@@ -36,6 +37,8 @@ type Real = {
   Menu: GoogleAppsScript.Base.Menu;
   HtmlService: GoogleAppsScript.HTML.HtmlService;
   HtmlOutput: GoogleAppsScript.HTML.HtmlOutput;
+  LockService: GoogleAppsScript.Lock.LockService;
+  Lock: GoogleAppsScript.Lock.Lock;
   Utilities: GoogleAppsScript.Utilities.Utilities;
 };
 
@@ -64,6 +67,8 @@ interface Fake {
   Menu: services.FakeMenu;
   HtmlService: services.FakeHtmlService;
   HtmlOutput: services.FakeHtmlOutput;
+  LockService: lock.FakeLockService;
+  Lock: lock.FakeLock;
   Utilities: services.FakeUtilities;
 }
 
@@ -71,7 +76,7 @@ interface Fake {
 type OwnNames = {
   Range: 'setBorders';
   Sheet: 'cell' | 'shown' | 'addMerge';
-  Spreadsheet: 'checkReferences' | 'addSheet' | 'checkSheetName' | 'renamed' | 'copyNames';
+  Spreadsheet: 'checkReferences' | 'sees' | 'addSheet' | 'checkSheetName' | 'renamed' | 'copyNames';
   Metadata: 'copyOn';
   // The types leave out what the reference says: null where no cell is selected.
   SpreadsheetApp: 'getCurrentCell';
