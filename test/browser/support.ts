@@ -17,6 +17,9 @@ const flags = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', 
 interface Served {
   readonly address: string;
   readonly filePath: string;
+  /** Ends the server, and starts it again at the same address. */
+  pause(): Promise<void>;
+  resume(): Promise<void>;
   stop(): Promise<void>;
 }
 
@@ -24,10 +27,14 @@ async function serveTemplates(templates: readonly SheetTemplate[]): Promise<Serv
   const { folder } = await buildPage(root);
   const home = await mkdtemp(join(tmpdir(), 'rampwright-test-'));
   const file = new WorkbookFile(join(home, 'workbook.json'), () => JSON.stringify(workbookData(templates)));
-  const server: RunningServer = await serve({ folder, file, port: 0 });
+  let server: RunningServer = await serve({ folder, file, port: 0 });
   return {
     address: server.address,
     filePath: file.path,
+    pause: () => server.close(),
+    resume: async () => {
+      server = await serve({ folder, file, port: Number(new URL(server.address).port) });
+    },
     stop: async () => {
       await server.close();
       await rm(home, { recursive: true, force: true });

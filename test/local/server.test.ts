@@ -13,7 +13,7 @@ interface Answer {
   readonly body: string;
 }
 
-const first = JSON.stringify({ sheetOrder: ['a'] });
+const first = JSON.stringify({ sheetOrder: ['a'], sheets: { a: {} } });
 
 describe('the loopback server', () => {
   let home: string;
@@ -82,7 +82,7 @@ describe('the loopback server', () => {
 
   it('replaces the workbook for its own page, and gives the new version', async () => {
     const before = await ask('/workbook');
-    const text = JSON.stringify({ sheetOrder: ['a', 'b'] });
+    const text = JSON.stringify({ sheetOrder: ['a', 'b'], sheets: { a: {}, b: {} } });
     const put = await ask('/workbook', { method: 'PUT', headers: { ...own(), 'If-Match': String(before.headers['etag']) }, body: text });
     expect(put.status).toBe(204);
     const after = await ask('/workbook');
@@ -91,11 +91,30 @@ describe('the loopback server', () => {
     expect(after.headers['cache-control']).toBe('no-store');
   });
 
-  it.each(['', 'nothing', '{}', '{"sheetOrder":[]}', 'null', '[1]'])('leaves the file as it is where the page sends "%s"', async (body) => {
+  it.each(['', 'nothing', '{}', '{"sheetOrder":[]}', 'null', '[1]', '{"sheetOrder":["a"]}', '{"sheetOrder":["a"],"sheets":{}}'])('leaves the file as it is where the page sends "%s"', async (body) => {
     const before = await ask('/workbook');
     const { status } = await ask('/workbook', { method: 'PUT', headers: { ...own(), 'If-Match': String(before.headers['etag']) }, body });
     expect(status).toBe(400);
     expect(await readFile(path(), 'utf8')).toBe(before.body);
+  });
+
+  it('tells the version of the file alone, and none where there is no file, which it does not make', async () => {
+    const before = await ask('/workbook');
+    const head = await ask('/workbook', { method: 'HEAD' });
+    expect([head.status, head.body, head.headers['etag']]).toEqual([200, '', before.headers['etag']]);
+    await rm(path());
+    expect((await ask('/workbook', { method: 'HEAD' })).headers['etag']).toBeUndefined();
+    await expect(readFile(path())).rejects.toThrow('ENOENT');
+  });
+
+  it.each(['', '{"half": ', '[]', '{"sheetOrder":["a"],"sheets":{}}'])('does not open "%s" as if it were an empty workbook, leaves it, and names the copy of before', async (text) => {
+    await writeFile(path(), text);
+    const { status, body } = await ask('/workbook');
+    expect(status).toBe(500);
+    expect(body).toContain(`the file ${path()} is not a workbook`);
+    expect(body).toContain(`${path()}.backup`);
+    expect(await readFile(path(), 'utf8')).toBe(text);
+    await writeFile(path(), first);
   });
 
   it('answers 412 for a version that is not the one of the file', async () => {

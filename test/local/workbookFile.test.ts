@@ -59,6 +59,14 @@ describe('the workbook file', () => {
     expect(await readFile(file.path, 'utf8')).toBe('one');
   });
 
+  it('says in words why it cannot be written', async () => {
+    const file = open();
+    const { version } = await file.read();
+    await rm(join(home, 'inner'), { recursive: true });
+    await writeFile(join(home, 'inner'), 'a file where the folder was');
+    await expect(file.write('ours', version)).rejects.toThrow(/its folder is gone/);
+  });
+
   it('is written again where somebody deleted it, since nothing can be lost by that', async () => {
     const file = open();
     const { version } = await file.read();

@@ -40,6 +40,7 @@ export const tinyTemplate: SheetTemplate = {
   validations: [
     { range: 'B2', kind: 'number', minimum: -2000, maximum: 30000, help: 'Feet.' },
     { range: 'B7', kind: 'list', choices: ['0101', '0102'], help: 'A cycle.' },
+    { range: 'D19', kind: 'list', choices: ['at', 'at or below'], help: 'How to cross.' },
   ],
   verdictRanges: ['B5'],
   names: [

@@ -1,5 +1,6 @@
 // The buttons at the foot for files: the calendar and the Excel file that go out, the flights that come in, and what became of them.
 import type { DateOrder } from '../importLog';
+import { download } from './download';
 import { elementNamed } from './elements';
 import type { LiveWorkbook } from './liveWorkbook';
 import { say, sayFailure } from './toldStrip';
@@ -7,15 +8,6 @@ import { say, sayFailure } from './toldStrip';
 const orders: readonly DateOrder[] = ['day first', 'month first'];
 
 const mediaTypes = { calendar: 'text/calendar;charset=utf-8', excel: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet' } as const;
-
-function download(name: string, content: BlobPart, type: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([content], { type }));
-  link.download = name;
-  link.click();
-  // The browser must have begun to read before the content goes.
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
-}
 
 /** UTF-8, else the older encoding of spreadsheets that write files for western Europe. */
 async function textOf(file: File): Promise<string> {

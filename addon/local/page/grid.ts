@@ -63,7 +63,8 @@ export function startGrid(container: string, book: SentenceBook): Grid {
       formula: { function: engineFunctions(engine, registry, book), description: functionHelp(registry), initialFormulaComputing: CalculationMode.FORCED },
     }) as Preset,
     UniverSheetsConditionalFormattingPreset() as Preset,
-    UniverSheetsDataValidationPreset() as Preset,
+    // The search field of the choices takes the keyboard away and enters nothing: without it, what is typed is entered as anywhere else.
+    UniverSheetsDataValidationPreset({ showSearchOnDropdown: false, showEditOnDropdown: false }) as Preset,
     UniverSheetsDrawingPreset() as Preset,
     UniverSheetsHyperLinkPreset() as Preset,
     UniverSheetsNotePreset() as Preset,

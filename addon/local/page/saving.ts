@@ -1,61 +1,74 @@
-// Keeps the user's file saved as they type: a change is sent half a second after the last one, and says so on the page.
+// Keeps the user's file saved as they type: a change is sent half a second after the last one, and says so on the page. What could
+// not be saved is tried again until it is.
 import type { IWorkbookData } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
+import type {} from '@univerjs/sheets-ui/facade';
+import { tellOld, tellUnsaved } from './changedFile';
 import { elementNamed } from './elements';
 import type { Workbook } from './grid';
+import { keptFile, NotKept } from './keptFile';
 import { isUsersChange } from './usersChange';
 
 const quietMilliseconds = 500;
+const againMilliseconds = 3000;
 
 const reasonOf = (thrown: unknown): string => (thrown instanceof Error ? thrown.message : String(thrown));
-
-/** Sends a workbook, unless it is as the file already has it. `version` is the file as this page knows it. */
-function fileKeeper(firstVersion: string) {
-  let version = firstVersion;
-  let stored = '';
-  return async (data: IWorkbookData): Promise<void> => {
-    const text = JSON.stringify(data);
-    if (text === stored) return;
-    const answer = await fetch('workbook', { method: 'PUT', headers: { 'Content-Type': 'application/json', 'If-Match': version }, body: text });
-    if (!answer.ok) throw new Error(await answer.text());
-    version = answer.headers.get('ETag') ?? version;
-    stored = text;
-  };
-}
 
 export interface Keeper {
   /** Saves another workbook in the place of this one; from then on this page saves nothing, and must be loaded anew. Throws a sentence, with nothing changed. */
   readonly replaceBy: (data: IWorkbookData) => Promise<void>;
 }
 
-export function keepSaved(api: FUniver, workbook: Workbook, version: string): Keeper {
+function showSaved(text: string, failed = false): void {
   const status = elementNamed('saved');
-  const send = fileKeeper(version);
+  if (status.textContent !== text) status.textContent = text;
+  status.classList.toggle('failed', failed);
+}
+
+/** Whether something is typed into a cell that is not entered yet. */
+function watchTyping(api: FUniver): () => boolean {
+  let typing = false;
+  api.addEvent(api.Event.SheetEditChanging, () => (typing = true));
+  api.addEvent(api.Event.SheetEditEnded, () => (typing = false));
+  return () => typing;
+}
+
+export function keepSaved(api: FUniver, workbook: Workbook, version: string): Keeper {
+  const file = keptFile(version);
+  const isTyping = watchTyping(api);
   let timer: ReturnType<typeof setTimeout> | undefined;
   let sending = Promise.resolve();
   let unsaved = false;
   let replaced = false;
+  let told = false;
 
+  const saveIn = (milliseconds: number): void => {
+    clearTimeout(timer);
+    timer = setTimeout(save, milliseconds);
+  };
+  const failed = (thrown: unknown): void => {
+    showSaved(`NOT SAVED: ${reasonOf(thrown)}`, true);
+    if (!(thrown instanceof NotKept)) return;
+    if (thrown.kind === 'passing' && timer === undefined) saveIn(againMilliseconds);
+    if (thrown.kind === 'changed' && !told) tellUnsaved(workbook);
+    told ||= thrown.kind === 'changed';
+  };
   const save = (): void => {
     timer = undefined;
     // One after the other, so that the second knows the version that the first made.
     sending = sending
-      .then(() => send(workbook.save()))
+      .then(() => file.send(workbook.save()))
       .then(() => {
         unsaved = timer !== undefined;
-        if (!unsaved) status.textContent = 'Saved';
-        status.classList.remove('failed');
+        showSaved(unsaved ? 'Saving...' : 'Saved');
       })
-      .catch((thrown: unknown) => {
-        status.textContent = `NOT SAVED: ${reasonOf(thrown)}`;
-        status.classList.add('failed');
-      });
+      .catch(failed);
   };
   const replaceBy = async (data: IWorkbookData): Promise<void> => {
     clearTimeout(timer);
     await sending;
     try {
-      await send(data);
+      await file.send(data);
     } catch (thrown) {
       // What was typed before waits to be saved as it did.
       if (unsaved) save();
@@ -63,17 +76,23 @@ export function keepSaved(api: FUniver, workbook: Workbook, version: string): Ke
     }
     [replaced, unsaved] = [true, false];
   };
-  status.textContent = 'Saved';
+  showSaved('Saved');
   api.addEvent(api.Event.CommandExecuted, ({ id, type, options }) => {
     if (replaced || !isUsersChange(id, type, options)) return;
+    // What is known to fail stays told until it is mended.
+    if (!elementNamed('saved').classList.contains('failed')) showSaved('Saving...');
     unsaved = true;
-    status.textContent = 'Saving...';
-    clearTimeout(timer);
-    timer = setTimeout(save, quietMilliseconds);
+    saveIn(quietMilliseconds);
   });
   // A page that closes may not send so much any more; the browser asks the user instead.
   window.addEventListener('beforeunload', (event) => {
-    if (unsaved) event.preventDefault();
+    if (unsaved || (isTyping() && !replaced)) event.preventDefault();
+  });
+  window.addEventListener('focus', () => {
+    if (unsaved || replaced || told) return;
+    void file.isChanged().then((changed) => {
+      if (changed && !unsaved && !replaced) tellOld();
+    });
   });
   return { replaceBy };
 }

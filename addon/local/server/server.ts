@@ -43,26 +43,38 @@ async function bodyOf(request: IncomingMessage): Promise<string> {
   return Buffer.concat(parts).toString('utf8');
 }
 
-/** What is not a workbook must not replace one. */
-function checkWorkbook(text: string): void {
-  let sheets: unknown;
+interface Workbook {
+  readonly sheetOrder?: unknown;
+  readonly sheets?: Readonly<Record<string, unknown>>;
+}
+
+function isWorkbook(text: string): boolean {
   try {
-    sheets = (JSON.parse(text) as { readonly sheetOrder?: unknown } | null)?.sheetOrder;
+    const { sheetOrder, sheets } = (JSON.parse(text) as Workbook | null) ?? {};
+    return Array.isArray(sheetOrder) && sheetOrder.length > 0 && sheetOrder.every((id) => typeof sheets?.[String(id)] === 'object');
   } catch {
-    sheets = undefined;
+    return false;
   }
-  if (!Array.isArray(sheets) || sheets.length === 0) throw new RequestError(400, 'What the page sent is not a workbook; the file was left as it is.');
+}
+
+async function readWorkbook(response: ServerResponse, file: WorkbookFile): Promise<void> {
+  const { text, version } = await file.read();
+  // Opened as an empty one, it would be written over by the first entry.
+  if (!isWorkbook(text)) throw new RequestError(500, `the file ${file.path} is not a workbook of this program, or only a part of one. It was left as it is. Where there is a file ${file.backupPath}, that is the workbook as it was before the last session: copy it over the other and load this page again.`);
+  send(response, 200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store', ETag: version }, text);
 }
 
 async function answerWorkbook(request: IncomingMessage, response: ServerResponse, file: WorkbookFile): Promise<void> {
-  if (request.method === 'GET') {
-    const { text, version } = await file.read();
-    send(response, 200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store', ETag: version }, text);
+  if (request.method === 'GET') return readWorkbook(response, file);
+  if (request.method === 'HEAD') {
+    const version = await file.version();
+    send(response, 200, { 'Cache-Control': 'no-store', ...(version !== undefined && { ETag: version }) });
     return;
   }
   if (request.method !== 'PUT') throw new RequestError(405, 'The workbook can be read and replaced.');
   const text = await bodyOf(request);
-  checkWorkbook(text);
+  // What is not a workbook must not replace one.
+  if (!isWorkbook(text)) throw new RequestError(400, 'What the page sent is not a workbook; the file was left as it is.');
   const { version } = await file.write(text, request.headers['if-match'] ?? '');
   send(response, 204, { ETag: version });
 }

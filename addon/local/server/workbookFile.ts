@@ -26,6 +26,22 @@ async function readIfThere(path: string): Promise<string | undefined> {
   }
 }
 
+const causes: Readonly<Record<string, string>> = {
+  EACCES: 'this user may not write there',
+  EPERM: 'this user may not write there',
+  EROFS: 'the disk can only be read',
+  ENOSPC: 'the disk is full',
+  EDQUOT: 'the disk is full',
+  ENOENT: 'its folder is gone',
+  ENOTDIR: 'its folder is gone',
+};
+
+/** What the system says, in a sentence for the user. */
+function inWords(path: string, thrown: unknown): unknown {
+  if (!(thrown instanceof Error && 'code' in thrown)) return thrown;
+  return new Error(`the file ${path} cannot be read or written: ${causes[String(thrown.code)] ?? thrown.message}.`, { cause: thrown });
+}
+
 /** Writes beside the file and renames, so that a crash leaves the old file or the new one, never half of one. */
 async function replaceFile(path: string, text: string): Promise<void> {
   const beside = `${path}.${process.pid}.tmp`;
@@ -39,7 +55,7 @@ async function replaceFile(path: string, text: string): Promise<void> {
     }
     await rename(beside, path);
   } catch (thrown) {
-    await rm(beside, { force: true });
+    await rm(beside, { force: true }).catch(() => undefined);
     throw thrown;
   }
 }
@@ -61,7 +77,9 @@ export class WorkbookFile {
 
   /** One at a time, so that no read falls between a check and a rename. */
   private inTurn<Result>(work: () => Promise<Result>): Promise<Result> {
-    const turn = this.queue.then(work);
+    const turn = this.queue.then(work).catch((thrown: unknown) => {
+      throw inWords(this.path, thrown);
+    });
     this.queue = turn.catch(() => undefined);
     return turn;
   }
@@ -75,6 +93,14 @@ export class WorkbookFile {
         await replaceFile(this.path, text);
       }
       return { text, version: versionOf(text) };
+    });
+  }
+
+  /** Undefined where there is no file. */
+  version(): Promise<string | undefined> {
+    return this.inTurn(async () => {
+      const there = await readIfThere(this.path);
+      return there === undefined ? undefined : versionOf(there);
     });
   }
 

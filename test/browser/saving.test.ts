@@ -1,0 +1,109 @@
+// What was typed is never lost without a word: a server that is gone and comes back, a page closed at once, two windows, a damaged file.
+import { readFile, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { tinyTemplate } from '../support/tinyTemplate';
+import { clickCell, openPage, openWorkbook, shown, textOf, typeInto, untilSaved, type OpenWorkbook } from './support';
+
+describe('keeping the file', () => {
+  let workbook: OpenWorkbook;
+  let page: Page;
+
+  const stored = (): Promise<string> => readFile(workbook.filePath, 'utf8');
+  const type = async (cell: string, text: string): Promise<void> => {
+    await clickCell(page, cell);
+    await page.keyboard.type(text);
+    await page.keyboard.press('Enter');
+  };
+  /** Whether the browser asks before it closes a page. */
+  async function asksBeforeClosing(one: Page): Promise<boolean> {
+    const asked = new Promise<boolean>((resolve) => {
+      one.once('dialog', (dialog) => void dialog.dismiss().then(() => resolve(true)));
+      one.once('close', () => resolve(false));
+    });
+    await one.close({ runBeforeUnload: true });
+    return asked;
+  }
+  const another = async (): Promise<Page> => {
+    const context = await page.context().browser()?.newContext({ viewport: { width: 1280, height: 800 } });
+    if (context === undefined) throw new Error('no browser');
+    const opened = await context.newPage();
+    await openPage(opened, workbook.address);
+    return opened;
+  };
+
+  beforeAll(async () => {
+    workbook = await openWorkbook([tinyTemplate]);
+    page = workbook.page;
+  });
+  afterAll(() => workbook.stop());
+
+  it('says that the server is gone, and saves by itself when it is back', async () => {
+    await workbook.pause();
+    await type('D15', 'while away');
+    await expect.poll(() => textOf(page, 'saved')).toBe('NOT SAVED: the program that keeps the file does not answer. Start it again with npm start, and leave this page open: it tries again every few seconds.');
+    await type('D16', 'and more');
+    await workbook.resume();
+    await untilSaved(page);
+    expect(await stored()).toContain('while away');
+    expect(await stored()).toContain('and more');
+  });
+
+  it('asks before it closes with something typed and not entered, and not otherwise', async () => {
+    const other = await another();
+    await clickCell(other, 'D17');
+    await other.keyboard.type('half typed');
+    await untilSaved(other);
+    expect(await asksBeforeClosing(other)).toBe(true);
+    await other.keyboard.press('Escape');
+    expect(await asksBeforeClosing(other)).toBe(false);
+  });
+
+  it('enters what is typed into a cell with choices, and goes on', async () => {
+    await typeInto(page, 'D19', 'at or below');
+    expect(await shown(page, 'D19')).toBe('at or below');
+    await untilSaved(page);
+  });
+
+  it('says when the file was changed in another window, before anything is typed', async () => {
+    await page.evaluate("window.dispatchEvent(new Event('focus'))");
+    await page.waitForTimeout(300);
+    expect(await textOf(page, 'files-said')).not.toContain('changed in another window');
+    const other = await another();
+    await typeInto(other, 'B3', '21');
+    await untilSaved(other);
+    await other.close();
+    await page.evaluate("window.dispatchEvent(new Event('focus'))");
+    await expect.poll(() => textOf(page, 'files-said')).toMatch(/^The file was changed in another window or by another program, so what you see here may be old\./);
+    await page.getByRole('button', { name: 'Load the changed file' }).click();
+    await expect.poll(() => shown(page, 'B3').catch(() => ''), { timeout: 20_000 }).toBe(21);
+  });
+
+  it('keeps what cannot be saved any more as a copy that opens as a workbook', async () => {
+    await openPage(page, workbook.address);
+    const elsewhere = (await stored()).replace('A tiny sheet, invented', 'Changed elsewhere');
+    await writeFile(workbook.filePath, elsewhere);
+    await type('D18', 'only here');
+    await expect.poll(() => textOf(page, 'files-said')).toMatch(/what you typed here is not saved\. Save this window as a copy first/);
+    const [copy] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save this window as a copy' }).click()]);
+    expect(copy.suggestedFilename()).toBe('rampwright-copy.json');
+    const text = await readFile(await copy.path(), 'utf8');
+    expect(text).toContain('only here');
+    expect(await stored()).toBe(elsewhere);
+    await writeFile(workbook.filePath, text);
+    page.once('dialog', (dialog) => void dialog.accept());
+    await openPage(page, workbook.address);
+    expect(await shown(page, 'D18')).toBe('only here');
+  });
+
+  it('does not open a damaged file, says where the older one is, and leaves both', async () => {
+    const [damaged, before] = ['{"half": ', await readFile(`${workbook.filePath}.backup`, 'utf8')];
+    await writeFile(workbook.filePath, damaged);
+    await page.goto(workbook.address);
+    await expect.poll(() => textOf(page, 'sentence')).toContain(`The workbook could not be opened: the file ${workbook.filePath} is not a workbook`);
+    expect(await textOf(page, 'sentence')).toContain(join(`${workbook.filePath}.backup`));
+    expect([await stored(), await readFile(`${workbook.filePath}.backup`, 'utf8')]).toEqual([damaged, before]);
+    await rm(workbook.filePath);
+  });
+});
