@@ -5,6 +5,7 @@
 // spreadsheet's zone, which each user sets. So the Date getters are never used on the platform.
 import { civilDateFromDayNumber, dayNumber, type CivilDate, type CivilDateTime } from '../../core/civilDate';
 import type { DateHost } from '../../functions/registry/dateHost';
+import { withoutDoubt } from './earlyTimes';
 import { reasonOf } from './reason';
 import { rememberedOffsets, type OffsetAt } from './zoneOffsets';
 
@@ -24,13 +25,14 @@ function wallClock(year: number, month: number, date: number, hours: number, min
 /** Offsets of the spreadsheet's zone, from Utilities.formatDate. */
 function spreadsheetOffsets(): OffsetAt {
   const zone = SpreadsheetApp.getActive().getSpreadsheetTimeZone();
-  return (instant) => {
+  const asked: OffsetAt = (instant) => {
     const text = Utilities.formatDate(new Date(instant), zone, 'yyyy-MM-dd HH:mm:ss');
     const parts = /^(\d{4})-(\d\d)-(\d\d) (\d\d):(\d\d):(\d\d)$/.exec(text);
     if (parts === null) throw new Error(`the date service answered "${text}"`);
     const [year = 0, month = 0, date = 0, hours = 0, minutes = 0, seconds = 0] = parts.slice(1).map(Number);
     return wallClock(year, month, date, hours, minutes, seconds) - Math.floor(instant / 1000) * 1000;
   };
+  return withoutDoubt(rememberedOffsets(asked), zone);
 }
 
 /**
@@ -72,7 +74,7 @@ export function googleDateHost(): GoogleDateHost {
   const offsetAt: OffsetAt = (instant) => {
     if (failed !== undefined) throw new Error(failed);
     try {
-      offsets ??= rememberedOffsets(typeof SpreadsheetApp === 'undefined' ? runtimeOffset : spreadsheetOffsets());
+      offsets ??= typeof SpreadsheetApp === 'undefined' ? rememberedOffsets(runtimeOffset) : spreadsheetOffsets();
       return offsets(instant);
     } catch (thrown) {
       failed = reasonOf(thrown);

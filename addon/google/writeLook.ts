@@ -33,11 +33,12 @@ export function textStyles(): (style: StyleName) => TextStyle {
 export const lookLayer = <Value>(looks: Looks, of: (look: CellLook) => Value): Value[][] => looks.map((line) => line.map((style) => of(styles[style])));
 
 export function writeCellLooks(whole: Range, looks: Looks, styleOf: (style: StyleName) => TextStyle): void {
-  const wraps = lookLayer(looks, ({ wrap }) => wrap === true);
+  // A line runs over the blank cells beside it: setWraps with false leaves open whether it is cut off instead.
+  const { WRAP, OVERFLOW } = SpreadsheetApp.WrapStrategy;
   whole.setBackgrounds(lookLayer(looks, ({ background }) => background ?? null));
   whole.setTextStyles(looks.map((line) => line.map(styleOf)));
   whole.setHorizontalAlignments(lookLayer(looks, ({ align }) => align ?? null));
-  if (wraps.some((line) => line.includes(true))) whole.setWraps(wraps);
+  whole.setWrapStrategies(lookLayer(looks, ({ wrap }) => (wrap === true ? WRAP : OVERFLOW)));
 }
 
 export function writeBorders(sheet: Sheet, looks: Looks): void {

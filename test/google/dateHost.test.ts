@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { googleDateHost } from '../../addon/google/dateHost';
 import { isoDate } from '../../core/civilDate';
-import { wallClockIn } from './double/zoneClock';
+import { standardClockIn, wallClockIn } from './double/zoneClock';
 import { withDouble, withoutPlatform } from './support';
 
 const hour = 3_600_000;
@@ -13,6 +13,9 @@ const zones = [
   'Etc/UTC', 'Pacific/Kiritimati', 'Pacific/Pago_Pago', 'Pacific/Auckland', 'Pacific/Chatham', 'Asia/Kolkata', 'Asia/Kathmandu', 'America/New_York', 'America/Los_Angeles',
   'Europe/Paris', 'Australia/Lord_Howe', 'America/St_Johns',
 ];
+
+/** Their clocks of 1899 were whole minutes, and other ones, ahead of UTC. */
+const inWholeMinutes = new Set(['Pacific/Auckland', 'Pacific/Chatham', 'Australia/Lord_Howe']);
 
 const clockText = ({ year, month, day: date, hours, minutes, seconds }: ReturnType<ReturnType<typeof googleDateHost>['toCivil']>): string =>
   `${isoDate({ year, month, day: date })} ${[hours, minutes, seconds].map((part) => String(part).padStart(2, '0')).join(':')}`;
@@ -41,6 +44,20 @@ describe.each(zones)('%s', (zone) => {
     expect(toCivil(new Date(instant ?? 0))).toEqual({ year: 1899, month: 12, day: 30, hours: 6, minutes: 30, seconds: 0 });
   });
 
+  it('reads it too where the date service knows no local mean time, by whichever of the two it was made', () => {
+    const { utilities } = withDouble(zone);
+    utilities.knowsMeanTime = false;
+    const typed = Date.UTC(1899, 11, 30, 6, 30);
+    const seconds = Array.from({ length: 31 * 3600 }, (_, second) => typed - 15.5 * hour + second * 1000);
+    for (const clock of [wallClockIn, standardClockIn]) {
+      const instant = seconds.find((one) => clock(zone, one) === '1899-12-30 06:30:00') ?? 0;
+      const read = (): unknown => googleDateHost().toCivil(new Date(instant));
+      // Where the two clocks are whole minutes apart, nothing tells which of them made it.
+      if (inWholeMinutes.has(zone)) expect(read).toThrow('two readings');
+      else expect(read()).toMatchObject({ day: 30, hours: 6, minutes: 30, seconds: 0 });
+    }
+  });
+
   it('gives the first instant of each day of three years', () => {
     withDouble(zone);
     const { fromCivil, toCivil } = googleDateHost();
@@ -53,6 +70,19 @@ describe.each(zones)('%s', (zone) => {
       expect(wallClockIn(zone, given.getTime() - 1000) < isoDate(wanted)).toBe(true);
       expect(toCivil(given)).toMatchObject(wanted);
     }
+  });
+});
+
+describe('a time with two readings', () => {
+  it('is refused, not guessed', () => {
+    const { utilities } = withDouble('Europe/Paris');
+    utilities.knowsMeanTime = false;
+    const dates = googleDateHost();
+    const withSeconds = new Date(Date.UTC(1899, 11, 30, 5, 30, 15));
+    expect(() => dates.toCivil(withSeconds)).toThrow('a time with two readings in Europe/Paris; type it as text, such as 1430');
+    expect(dates.failure()).toContain('two readings');
+    utilities.knowsMeanTime = true;
+    expect(clockText(googleDateHost().toCivil(withSeconds))).toBe('1899-12-30 05:39:36');
   });
 });
 

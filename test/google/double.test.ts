@@ -85,6 +85,29 @@ describe('the double', () => {
   it('cannot be set', () => expect(() => Object.assign(fresh().sheet, { name: 'x' })).toThrow('cannot be set'));
 });
 
+describe('what the platform refuses', () => {
+  it('a value that the rule of its cell does not allow, and a formula there', () => {
+    const { double, sheet } = fresh();
+    const plain = double.sheet('Sheet1');
+    plain.getRange('A1:A2').setValues([['one'], ['two']]);
+    const rule = double.app.newDataValidation().setAllowInvalid(false).requireValueInRange(plain.getRange('A1:A2'), true).build();
+    plain.getRange('B1').setDataValidations([[rule]]);
+    expect(() => sheet.getRange('B1').setValues?.([['two']])).not.toThrow();
+    expect(() => sheet.getRange('B1').setValues?.([['']])).not.toThrow();
+    for (const value of ['three', 3, '=A1']) expect(() => sheet.getRange('B1').setValues?.([[value]])).toThrow('The data you entered in cell B1 violates the data validation rules set on this cell.');
+    plain.getRange('B1').setDataValidations([[double.app.newDataValidation().requireNumberBetween(0, 1).build()]]);
+    expect(() => sheet.getRange('B1').setValues?.([[9]])).not.toThrow();
+  });
+
+  it('to freeze a part of a merged range, and a text beyond 50,000 characters', () => {
+    const { double, sheet } = fresh();
+    double.sheet('Sheet1').getRange('A2:A4').merge();
+    expect(() => double.sheet('Sheet1').setFrozenRows(3)).toThrow('part of a merged cell');
+    expect(() => double.sheet('Sheet1').setFrozenRows(4)).not.toThrow();
+    expect(() => sheet.getRange('B1').setValues?.([['x'.repeat(50_001)]])).toThrow('50000 characters');
+  });
+});
+
 describe('google.script.run of the double', () => {
   it('carries plain data, and makes undefined in a list null', () => expect(carried({ a: [1, undefined, 'x'], b: null, c: true })).toEqual({ a: [1, null, 'x'], b: null, c: true }));
   it('refuses dates, functions and objects of a class', () => {

@@ -61,6 +61,7 @@ describe('one insertion into a fresh document', () => {
     expect(yard.merges).toEqual([{ row: 1, column: 1, lastRow: 1, lastColumn: 3 }, { row: 2, column: 1, lastRow: 2, lastColumn: 3 }]);
     expect([...yard.heights]).toEqual([[2, 40]]);
     expect(double.sheet('Dock side').frozen).toBe(1);
+    expect([yard.cell(1, 1).wrap, yard.cell(2, 1).wrap]).toEqual(['overflow', 'wrap']);
   });
 
   it('writes validations with their help, and refuses invalid entries', () => {

@@ -46,7 +46,7 @@ describe('the whole workbook', () => {
     const own = all.reduce((sum, { grid }) => sum + grid.rows * grid.columns, 0);
     console.log(`each layer of the whole workbook: ${rows} x ${columns} = ${rows * columns} cells; the sheets have ${own} together`);
     // One call for each layer, whatever the number of sheets. What is left is one call for each width, merge, name and mark.
-    const layers = ['setBackgrounds', 'setTextStyles', 'setHorizontalAlignments', 'setWraps', 'setNumberFormats', 'setNotes'].map((name) => `Range.${name}`);
+    const layers = ['setBackgrounds', 'setTextStyles', 'setHorizontalAlignments', 'setWrapStrategies', 'setNumberFormats', 'setNotes'].map((name) => `Range.${name}`);
     expect(layers.map((name) => byName.get(name))).toEqual(layers.map(() => 1));
     expect(byName.get('Sheet.setConditionalFormatRules')).toBe(1);
     expect(byName.get('Range.setValues')).toBe(sheetTemplates.length);

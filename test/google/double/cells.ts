@@ -9,7 +9,7 @@ export interface Cell {
   background: string | null;
   textStyle: FakeTextStyle | null;
   alignment: string | null;
-  wrap: boolean;
+  wrap: 'wrap' | 'overflow' | 'clip';
   validation: FakeDataValidation | null;
   border: string;
 }
@@ -22,7 +22,7 @@ export const freshCell = (): Cell => ({
   background: null,
   textStyle: null,
   alignment: null,
-  wrap: false,
+  wrap: 'overflow',
   validation: null,
   border: '',
 });
@@ -55,6 +55,7 @@ function taken(text: string): unknown {
 /** One value of setValues into one cell. */
 export function writeValue(cell: Cell, value: unknown): void {
   if (!['string', 'number', 'boolean'].includes(typeof value)) throw new Error(`setValues does not take ${Object.prototype.toString.call(value)}`);
+  if (typeof value === 'string' && value.length > 50_000) throw new Error('Your input contains more than the maximum of 50000 characters in a single cell.');
   if (typeof value === 'number' && !Number.isFinite(value)) throw new Error('setValues does not take a number that is not finite');
   const isText = cell.numberFormat === '@';
   cell.formula = '';

@@ -10,6 +10,7 @@ import { Doubled } from './recorder';
 import type { FakeSheet } from './sheet';
 
 export const copyPasteTypes = { PASTE_VALUES: {} };
+export const wrapStrategies = { WRAP: 'wrap', OVERFLOW: 'overflow', CLIP: 'clip' } as const;
 
 export class FakeRange extends Doubled {
   readonly service = 'Range';
@@ -139,8 +140,12 @@ export class FakeRange extends Doubled {
     return this.fill('setHorizontalAlignments', alignments, (cell, alignment) => (cell.alignment = alignment));
   }
 
-  setWraps(wraps: boolean[][]): this {
-    return this.fill('setWraps', wraps, (cell, wrap) => (cell.wrap = wrap));
+  setWrapStrategies(strategies: unknown[][]): this {
+    return this.fill('setWrapStrategies', strategies, (cell, strategy) => {
+      const known = Object.values(wrapStrategies).find((one) => one === strategy);
+      if (known === undefined) throw new Error('setWrapStrategies takes strategies');
+      cell.wrap = known;
+    });
   }
 
   setNotes(notes: (string | null)[][]): this {

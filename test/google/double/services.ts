@@ -2,11 +2,11 @@
 import { FakeConditionalFormatRuleBuilder, FakeDataValidationBuilder, FakeTextStyleBuilder } from './builders';
 import { FakeLock, FakeLockService } from './lock';
 import { visibilities } from './metadata';
-import { copyPasteTypes, type FakeRange } from './range';
+import { copyPasteTypes, wrapStrategies, type FakeRange } from './range';
 import { Doubled, Recorder } from './recorder';
 import { sheetTypes, type FakeSheet } from './sheet';
 import { FakeSpreadsheet } from './spreadsheet';
-import { wallClockIn } from './zoneClock';
+import { standardClockIn, wallClockIn } from './zoneClock';
 
 export class FakeMenu extends Doubled {
   readonly service = 'Menu';
@@ -81,6 +81,7 @@ export class FakeSpreadsheetApp extends Doubled {
   readonly ui = new FakeUi();
   readonly CopyPasteType = copyPasteTypes;
   readonly SheetType = sheetTypes;
+  readonly WrapStrategy = wrapStrategies;
 
   constructor(document: FakeSpreadsheet) {
     super();
@@ -122,11 +123,13 @@ export class FakeHtmlService extends Doubled {
 export class FakeUtilities extends Doubled {
   readonly service = 'Utilities';
   override readonly kind = 'other';
+  /** Whether it knows the local mean time of before 1900; the time zones of Java, for one, begin there. */
+  knowsMeanTime = true;
 
   formatDate(date: { getTime(): number }, zone: string, format: string): string {
     if (Object.prototype.toString.call(date) !== '[object Date]' || Number.isNaN(date.getTime())) throw new Error('formatDate takes a date');
     if (format !== 'yyyy-MM-dd HH:mm:ss') throw new Error(`the double does not know the format ${format}`);
-    return wallClockIn(zone, date.getTime());
+    return this.knowsMeanTime || date.getTime() >= Date.UTC(1900, 0, 1) ? wallClockIn(zone, date.getTime()) : standardClockIn(zone, date.getTime());
   }
 }
 
@@ -136,6 +139,7 @@ export class Double {
   readonly document: FakeSpreadsheet;
   readonly app: FakeSpreadsheetApp;
   readonly lock = new FakeLock();
+  readonly utilities = new FakeUtilities();
 
   private readonly html: FakeHtmlService;
 
@@ -149,7 +153,7 @@ export class Double {
   /** What the script sees. */
   globals(): Readonly<Record<'SpreadsheetApp' | 'HtmlService' | 'LockService' | 'Utilities', unknown>> {
     const { recorder } = this;
-    return { SpreadsheetApp: recorder.wrap(this.app), HtmlService: recorder.wrap(this.html), LockService: recorder.wrap(new FakeLockService(this.lock)), Utilities: recorder.wrap(new FakeUtilities()) };
+    return { SpreadsheetApp: recorder.wrap(this.app), HtmlService: recorder.wrap(this.html), LockService: recorder.wrap(new FakeLockService(this.lock)), Utilities: recorder.wrap(this.utilities) };
   }
 
   sheet(name: string): FakeSheet {

@@ -136,6 +136,7 @@ export class FakeSheet extends Doubled {
 
   setFrozenRows(rows: number): void {
     if (rows >= this.rows) throw new Error('all rows cannot be frozen');
+    if (this.merges.some(({ row, lastRow }) => row <= rows && lastRow > rows)) throw new Error('You can\'t freeze rows which contain only part of a merged cell.');
     this.frozen = rows;
   }
 

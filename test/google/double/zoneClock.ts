@@ -15,3 +15,9 @@ export function wallClockIn(zone: string, instant: number): string {
   const parts = Object.fromEntries(clockOf(zone).formatToParts(instant).map(({ type, value }) => [type, value]));
   return `${(parts.year ?? '').padStart(4, '0')}-${parts.month}-${parts.day} ${parts.hour}:${parts.minute}:${parts.second}`;
 }
+
+/** The same by the standard time of this century, as a date service shows it that knows no other. */
+export function standardClockIn(zone: string, instant: number): string {
+  const offsets = [0, 6].map((month) => Date.UTC(2026, month, 1)).map((at) => Date.parse(`${wallClockIn(zone, at).replace(' ', 'T')}Z`) - at);
+  return new Date(instant + Math.min(...offsets)).toISOString().slice(0, 19).replace('T', ' ');
+}
