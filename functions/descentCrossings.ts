@@ -9,7 +9,7 @@ import { choice, text } from './registry/readText';
 const altitude = (help: string) => number({ unit: 'feet', minimum: lowestAltitudeFeet, maximum: 60000, help });
 const miles = (options: { readonly minimum: number; readonly help: string }) => number({ unit: 'nautical miles', maximum: 500, ...options });
 
-const crossingKind = choice({
+export const crossingKind = choice({
   words: ['at', 'at or below', 'at or above'],
   also: { below: 'at or below', above: 'at or above' },
   help: 'Whether to cross at that altitude, at or below it, or at or above it.',

@@ -1,4 +1,8 @@
 // From the cells of a sheet to its pictures: what HOLD_BRIEF, DESCENT_PLAN and the entries beside them say, or why nothing is drawn.
+import { crossingKind } from '../../functions/descentCrossings';
+import { turnsChoice } from '../../functions/holding';
+import { isBlank } from '../../functions/registry/cellValues';
+import { numberFromCell } from '../../functions/registry/readNumber';
 import { descentPicture, type ProfileBand, type ProfileCrossing } from './descentPicture';
 import { holdPicture, type HoldPictureRequest } from './holdPicture';
 import type { EntryKind, Side } from './holdPath';
@@ -10,9 +14,20 @@ type Size = Pick<Sheet, 'width' | 'height'>;
 
 const cellOf = (cells: Cells): unknown => cells[0]?.[0];
 
+/** As the sheet functions read it, so that a number pasted as text is drawn where they have it. */
 function numberIn(value: unknown, what: string): number {
-  if (typeof value !== 'number' || !Number.isFinite(value)) throw new Missing(`no ${what} yet`);
-  return value;
+  const found = numberFromCell(value);
+  if (found === undefined) throw new Missing(`no ${what} yet`);
+  return found;
+}
+
+/** One of the words of a choice, in any spelling that the sheet functions take. */
+function choiceIn<Word>(value: unknown, { read }: { readonly read: (raw: unknown) => Word }, what: string): Word {
+  try {
+    return read(value);
+  } catch {
+    throw new Missing(`no ${what} yet`);
+  }
 }
 
 function wordIn<Word extends string>(value: unknown, words: readonly Word[], what: string): Word {
@@ -24,7 +39,6 @@ function wordIn<Word extends string>(value: unknown, words: readonly Word[], wha
 
 const sides: readonly Side[] = ['right', 'left'];
 const entries: readonly EntryKind[] = ['direct', 'parallel', 'teardrop'];
-const kinds = ['at', 'at or below', 'at or above'] as const;
 
 /** Ranges of the sheet: single cells, and the rows of item, value, unit that HOLD_BRIEF lays out. */
 export interface HoldCells {
@@ -44,7 +58,7 @@ function holdRequest({ heading, inbound, turns, windFrom, wind, brief }: HoldCel
     briefing: {
       headingAtFixDegrees: numberIn(cellOf(heading), 'heading at the fix'),
       inboundDegrees: numberIn(cellOf(inbound), 'inbound course'),
-      turns: wordIn(cellOf(turns), sides, 'direction of the turns'),
+      turns: choiceIn(cellOf(turns), turnsChoice, 'direction of the turns'),
       windFromDegrees: numberIn(cellOf(windFrom), 'wind direction'),
       windKnots: numberIn(cellOf(wind), 'wind speed'),
       entry: wordIn(entryWords.split(' ')[0], entries, 'entry'),
@@ -100,12 +114,15 @@ export const bandsOf = (plan: Cells): ProfileBand[] =>
     nauticalMiles: numberIn(row[7], 'descent plan'),
   }));
 
-/** Rows with a distance, an altitude and a kind; those still to be filled in are left out. */
+/** The rows that are filled in. One that lacks something, or cannot be read, would be missing in the picture, so nothing is drawn then. */
 function crossingsOf(rows: Cells): ProfileCrossing[] {
-  return rows.flatMap(([name, distance, before, altitudeFeet, kind], index) => {
-    const known = kinds.find((word) => word === kind);
-    if (!isNumber(distance) || !isNumber(altitudeFeet) || known === undefined) return [];
-    return [{ name: typeof name === 'string' && name !== '' ? name : String(index + 1), atNauticalMiles: distance - (isNumber(before) ? before : 0), altitudeFeet, kind: known }];
+  return rows.flatMap((row, index) => {
+    if (row.every((value) => isBlank(value))) return [];
+    const [name, distance, before, altitude, kind] = row;
+    const called = typeof name === 'string' && name.trim() !== '' ? name.trim() : String(index + 1);
+    const of = (what: string): string => `${what} for the crossing "${called}"`;
+    const miles = isBlank(before) ? 0 : numberIn(before, of('readable miles before the fix'));
+    return [{ name: called, atNauticalMiles: numberIn(distance, of('distance')) - miles, altitudeFeet: numberIn(altitude, of('altitude')), kind: choiceIn(kind, crossingKind, of('word (at, at or below, at or above)')) }];
   });
 }
 

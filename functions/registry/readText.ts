@@ -37,7 +37,7 @@ export function choice<Word extends string>(options: {
   readonly help: string;
   readonly words: readonly Word[];
   readonly also?: Readonly<Record<string, Word>>;
-}): Parameter<Word> & { readonly shape: 'cell' } {
+}): Parameter<Word> & { readonly shape: 'cell'; readonly read: (raw: CellValue) => Word } {
   const mustBe = `one of ${options.words.join(', ')}`;
   /** Every spelling, plain; made at the first call, since most loads of the code never read this choice. */
   let known: ReadonlyMap<string, Word> | undefined;

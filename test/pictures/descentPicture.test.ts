@@ -98,6 +98,18 @@ describe('from the cells of a sheet', () => {
     expect(svg).toContain(`start in ${(50 - Number(plan[2]?.[7])).toFixed(1)} NM`);
   });
 
+  it('reads the crossings as the sheet functions do: numbers pasted as text, other spellings of the words', () => {
+    const pasted = [['TANSY', '58,0', '8,0', '7000', 'At '], ['MARROW', 70, '', 5000, 'below']];
+    expect(descentPictureOfCells({ plan, endsAt: [['50']], crossings: pasted }, size)).toContain('TANSY at 7,000 feet at 50.0 NM; MARROW at or below 5,000 feet at 70.0 NM');
+  });
+
+  it.each([
+    [['TANSY', 58, 8, '', 'at'], 'no altitude for the crossing "TANSY" yet'],
+    [['TANSY', 58, 'eight', 7000, 'at'], 'no readable miles before the fix for the crossing "TANSY" yet'],
+    [['', 58, 8, 7000, ''], 'no word (at, at or below, at or above) for the crossing "1" yet'],
+    [['TANSY', '', '', '', ''], 'no distance for the crossing "TANSY" yet'],
+  ])('never leaves a crossing out unseen: %j', (row, why) => expect(descentPictureOfCells({ plan, endsAt: [[50]], crossings: [row] }, size)).toContain(`Nothing to draw: ${why}`.replace(/"/g, '&quot;')));
+
   it.each([
     ['an error in place of the plan', { plan: [['#ERROR!']], endsAt: [[50]], crossings }, 'Nothing to draw: no descent plan yet.'],
     ['no place for its end', { plan, endsAt: [['']], crossings }, 'Nothing to draw: no crossing to plan for yet.'],

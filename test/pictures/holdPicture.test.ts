@@ -182,6 +182,11 @@ describe('the picture', () => {
     expect([...narrow.matchAll(/>([^<]*)<\/text>/g)].map(([, text]) => text).join(' ')).toContain('NO: wind too strong for a racetrack');
   });
 
+  it('reads its cells as HOLD_BRIEF does', () => {
+    const cells = cellsOf([62, 225, 'left', 7000, 110, '4 NM', 260, 22]);
+    expect(holdPictureOfCells({ ...cells, heading: [['062']], inbound: [['225,0']], turns: [['L']], windFrom: [['260']] }, 'north', size)).toBe(holdPictureOfCells(cells, 'north', size));
+  });
+
   it('says what is missing where nothing can be drawn', () => {
     const cells = cellsOf([100, 90, 'right', 5000, 110, '1 min', 0, 0]);
     expect(holdPictureOfCells({ ...cells, heading: [['']] }, 'north', size)).toContain('Nothing to draw: no heading at the fix yet.');

@@ -118,6 +118,11 @@ describe('a sheet of the user\'s own', () => {
 
   it('shows the error where the plan is one', () => expect(see('My sheet', 54).words).toMatch(/^Nothing to draw: DESCENT_PLAN in A54 shows &quot;#.*&quot;\.$/));
 
+  it('draws a corner of the envelope that was pasted as text, as BALANCE_CHECK reads it', () => {
+    const drawn = (given: WorkbookSnapshot): unknown => selectedPicture(selecting(given, 'My sheet', 60), sheetTemplates, size);
+    expect(drawn(showing('My sheet', 62, 1, '39,5'))).toEqual(drawn(workbook));
+  });
+
   it('rings the loading of the selected row', () => {
     expect(see('My sheet', 60).words).toBe('Weight against arm. two up is OK. loadings at arm 42, weight 2300. loadings at arm 48, weight 2390. selected: two up, OK, at arm 42, weight 2300.');
     expect(see('My sheet', 61).words).toContain('selected: four up, NO, at arm 48, weight 2390.');

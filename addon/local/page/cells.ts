@@ -1,6 +1,7 @@
 // Reads cells of the grid as values: the grid itself hands out the formatted text, and nothing for a spilled cell.
 import type { ICellData } from '@univerjs/core';
 import { InterceptCellContentPriority, INTERCEPTOR_POINT } from '@univerjs/sheets';
+import { numberFromCell } from '../../../functions/registry/readNumber';
 import { rangeFromA1, splitSheetReference } from '../engine/a1';
 import type { Workbook } from './grid';
 
@@ -32,7 +33,7 @@ export function valuesNamed(workbook: Workbook, name: string): unknown[][] {
   return Array.from({ length: endRow - startRow + 1 }, (_, row) => Array.from({ length: endColumn - startColumn + 1 }, (__, column) => contentAt(sheet, startRow + row, startColumn + column).v ?? ''));
 }
 
-/** The numbers of the column behind a name of the workbook; undefined where a cell holds no number. */
+/** The numbers of the column behind a name of the workbook, as the sheet functions read them; undefined where a cell holds none. */
 export function numbersNamed(workbook: Workbook, name: string): (number | undefined)[] {
-  return valuesNamed(workbook, name).map(([value]) => (typeof value === 'number' && Number.isFinite(value) ? value : undefined));
+  return valuesNamed(workbook, name).map(([value]) => numberFromCell(value));
 }

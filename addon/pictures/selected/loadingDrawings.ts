@@ -1,4 +1,5 @@
 // The pictures of BALANCE_CHECK and LOADING_BRIEF on any sheet: the envelope with what is loaded, the selected row's point ringed.
+import { numberFromCell } from '../../../functions/registry/readNumber';
 import type { CellValue } from '../../workbook/snapshot';
 import { Missing, orEmpty } from '../missing';
 import { scatterPicture, type DrawnSeries, type ScatterRequest } from '../scatterPicture';
@@ -11,7 +12,10 @@ const title = 'Loading in the envelope';
 
 /** The corners in their order, closed. */
 function outline(call: PicturedCall): DrawnSeries {
-  const corners = (call.cells('envelope') ?? []).flatMap(([x, y]) => (isNumber(x) && isNumber(y) ? [{ x, y }] : []));
+  const corners = (call.cells('envelope') ?? []).flatMap((corner) => {
+    const [x, y] = corner.map(numberFromCell);
+    return x === undefined || y === undefined ? [] : [{ x, y }];
+  });
   const [first] = corners;
   if (first === undefined || corners.length < 3) throw new Missing(`no envelope yet for ${call.place}`);
   return { title: 'envelope', drawn: 'line', runs: [[...corners, first]] };

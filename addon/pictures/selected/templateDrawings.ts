@@ -1,4 +1,5 @@
 // The charts and pictures that a template declares, drawn from the sheet as it stands now, wherever its rows have gone.
+import { numberFromCell } from '../../../functions/registry/readNumber';
 import type { ScatterChart, SheetPicture, SheetTemplate } from '../../../sheets-templates/template';
 import type { Area } from '../../workbook/areas';
 import { areaOf } from '../../workbook/formulaReading';
@@ -9,7 +10,7 @@ import { NotDrawn } from '../missing';
 import { runsOf, scatterPicture, type DrawnSeries, type ScatterRequest } from '../scatterPicture';
 import type { Drawable, Drawing, Size, Span } from './drawable';
 import { valueAt } from '../../workbook/templateLabels';
-import { cellsIn, isNumber } from './workbookCells';
+import { cellsIn } from './workbookCells';
 
 /** Where a range of the template stands now; undefined where its labels do not tell. */
 type Place = (range: string) => Area | undefined;
@@ -50,7 +51,7 @@ function pictureDrawable({ title, drawn }: SheetPicture, sheet: SheetSnapshot, p
   return over(title, sheet, Object.values(drawn.from), place, (at, _, size) => ({ svg: drawPicture(drawn, (range) => cellsIn(sheet, at(range)), size), what: title, row: at(main).row }));
 }
 
-const numbersIn = (cells: readonly (readonly CellValue[])[]): (number | undefined)[] => cells.map(([value]) => (isNumber(value) ? value : undefined));
+const numbersIn = (cells: readonly (readonly CellValue[])[]): (number | undefined)[] => cells.map(([value]) => numberFromCell(value));
 
 /**
  * The point of the selected row: its numbers in the columns of a series that is drawn from there. Rows between those of the series,
@@ -65,8 +66,8 @@ function selectedPoint(chart: ScatterChart, sheet: SheetSnapshot, at: (range: st
   });
   const found = own ?? between;
   if (found === undefined) return undefined;
-  const [x, y] = [valueAt(sheet, row, found.x.column), valueAt(sheet, row, found.y.column)];
-  if (!isNumber(x) || !isNumber(y)) return undefined;
+  const [x, y] = [found.x, found.y].map(({ column }) => numberFromCell(valueAt(sheet, row, column)));
+  if (x === undefined || y === undefined) return undefined;
   const text = valueAt(sheet, row, 1);
   return { x, y, words: own !== undefined ? own.title : typeof text === 'string' && text !== '' ? text : `row ${row}` };
 }
