@@ -26,7 +26,7 @@ function checkPasted({ values, formulas }: CellContents, pasted: CellContents): 
   const worked = new Set(formulas.map(({ row, column }) => `${row}-${column}`));
   values.forEach((line, row) =>
     line.forEach((value, column) => {
-      if (worked.has(`${row + 1}-${column + 1}`) || pasted.values[row]?.[column] === value) return;
+      if (worked.has(`${row + 1}-${column + 1}`) || (pasted.values[row]?.[column] ?? '') === value) return;
       throw new Error(`the copy does not hold in row ${row + 1}, column ${column + 1} what the sheet holds there`);
     }),
   );

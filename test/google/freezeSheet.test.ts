@@ -113,6 +113,13 @@ describe('freezeSheet', () => {
     expect(documentOf(double)).toEqual(before);
   });
 
+  it('copies a sheet whose last rows show nothing', () => {
+    const double = worked();
+    Object.assign(double.sheet('Dock side').cell(20, 3), { formula: '=IF(B2>0;"";1)', value: null });
+    expect(freezeSheet()).toEqual({ sheet: 'Dock side (values)', formulas: 3 });
+    expect(double.sheet('Dock side (values)').cell(20, 3)).toMatchObject({ formula: '', value: '' });
+  });
+
   it('pastes what stands in a cell though its rule would refuse it', () => {
     const double = worked();
     double.document.setActiveSheet(double.sheet('Hold'));

@@ -100,7 +100,7 @@ export class FakeRange extends Doubled {
   copyTo(destination: FakeRange, type?: unknown, transposed?: boolean): void {
     if (type === undefined) return pasteAll(this, destination);
     if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies everything or values only');
-    const all = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : cell.value));
+    const all = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : cell.value ?? ''));
     // Rows that a filter hides are passed over, and what follows moves up, as in a copy by hand.
     const shown = all.filter((_, down) => this.sheet.filter?.hidden.has(this.area.row + down) !== true);
     const values = [...shown, ...all.slice(shown.length)];

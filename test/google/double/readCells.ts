@@ -19,8 +19,9 @@ function instantOf(zone: string, wall: number): number {
 
 const dateIn = (zone: string, wall: number): Date => new Date(instantOf(zone, Math.round(wall / 1000) * 1000));
 
-/** One value of getValues. A formula cell holds the result that the test gave it, or shows itself. */
+/** One value of getValues. A formula cell holds the result that the test gave it (null for a blank one), or shows itself. */
 export function readValue({ value, formula, numberFormat }: Cell, shown: string, zone: string): unknown {
+  if (value === null) return '';
   if (formula !== '' && value === '') return shown;
   if (value instanceof Date) return dateIn(zone, value.getTime());
   if (typeof value === 'number' && isDateFormat(numberFormat)) return dateIn(zone, (value - serialOfUnixEpoch) * day);
