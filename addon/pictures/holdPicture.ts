@@ -114,7 +114,7 @@ export function keyLines({ briefing, entryWords, isRacetrack }: HoldPictureReque
     { text: `${firstTurn} to ${asHeading(firstHeadingDegrees)}, then ${secondTurn} to ${asHeading(secondHeadingDegrees)}` },
     { text: `outbound ${asHeading(outboundHeadingDegrees)} for ${asClock(outboundSeconds)}`, sample: 'lap' },
     { text: `inbound ${asHeading(inboundHeadingDegrees)} for ${asClock(inboundSeconds)}, course ${asHeading(inboundDegrees)}` },
-    { text: windKnots === 0 ? 'no wind' : `wind from ${asHeading(windFromDegrees)} at ${Math.round(windKnots)} kt; all magnetic` },
+    { text: windKnots === 0 ? 'no wind' : `wind from ${asHeading(windFromDegrees)} at ${Math.round(windKnots)} kt, magnetic` },
     ...(isRacetrack ? [] : [{ text: 'NO: wind too strong for a racetrack', bold: true }]),
   ];
 }

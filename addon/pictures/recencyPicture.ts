@@ -74,24 +74,26 @@ function eventMark({ left, right, words }: EventGroup, y: number, counts: boolea
   return shape + label(words, { x: (left + right) / 2, y: y - 9 }, { anchor: 'middle', bold: counts, color: counts ? colours.ink : colours.faint });
 }
 
+/** What does not count stands lower than what does: side by side their numbers would read as one. */
+const [firstLane, laneHeight, lastLane] = [26, 28, 20];
+
 const backFill = { fill: colours.band, stroke: colours.faint, 'stroke-dasharray': '3 2', 'stroke-width': 0.8 } as const;
 const checkFill = { fill: colours.paper, stroke: colours.ink, 'stroke-dasharray': '1 2', 'stroke-width': 1 } as const;
 
 function line(request: RecencyRequest, days: DayLine, top: number): Part {
   const { selected, asOfDay, lookedBack, checkFromDay, events } = request;
   const { x } = days;
-  const eventY = top + 26;
-  const base = events.length > 0 ? eventY + 20 : top + 22;
+  const lanes = [true, false].filter((counts) => events.some((event) => countsIn(request, event) === counts));
+  const base = lanes.length > 0 ? top + firstLane + (lanes.length - 1) * laneHeight + lastLane : top + 22;
   const block = (from: number, to: number, attributes: Readonly<Record<string, string | number>>): string => element('rect', { x: x(from), y: top + 4, width: Math.max(1, x(to) - x(from)), height: base - top - 4, ...attributes });
-  const marks = (counts: boolean): string => groupedEvents(events.filter((event) => countsIn(request, event) === counts), x).map((group) => eventMark(group, eventY, counts)).join('');
+  const marks = (counts: boolean, lane: number): string => groupedEvents(events.filter((event) => countsIn(request, event) === counts), x).map((group) => eventMark(group, top + firstLane + lane * laneHeight, counts)).join('');
   const through = selected.goodThroughDay;
   const svg = [
     lookedBack === undefined ? '' : block(lookedBack.firstDay, lookedBack.lastDay, backFill),
     checkFromDay === undefined || through === undefined ? '' : block(checkFromDay, through, checkFill),
     dayTicks(days, base),
     through === undefined ? '' : bar(spanOf(days, asOfDay, through), base, 8, selected.verdict, through < asOfDay),
-    marks(false),
-    marks(true),
+    ...lanes.map(marks),
     element('line', { x1: x(asOfDay), x2: x(asOfDay), y1: top, y2: base, stroke: colours.ink, 'stroke-width': 2 }),
     arrowhead({ x: x(asOfDay), y: base + 1 }, 180, colours.ink),
     through === undefined ? '' : diamond(days, through, base),

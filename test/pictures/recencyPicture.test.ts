@@ -33,6 +33,15 @@ describe('one item', () => {
     expect(dots.sort()).toEqual(['#0072b2', '#0072b2', '#ffffff']);
   });
 
+  it('never writes the number of what counts beside that of what does not, so that 2 and 3 are not read as 23', () => {
+    const events = [{ day: day('2026-10-31'), count: 2 }, { day: day('2026-11-02'), count: 3 }];
+    const svg = recencyPicture({ ...landings, lookedBack: { firstDay: day('2026-05-01'), lastDay: day('2026-10-31'), words: '6 calendar months' }, events }, 268);
+    const heights = ['2', '3'].map((count) => new RegExp(`y="([\\d.]+)"[^>]*>${count}</text>`).exec(svg)?.[1]);
+    expect(Math.abs(Number(heights[0]) - Number(heights[1]))).toBeGreaterThanOrEqual(20);
+    const bottoms = numbersIn(svg).map(({ y }) => y);
+    expect(Math.max(...bottoms)).toBeLessThanOrEqual(Number(/height="(\d+)"/.exec(svg)?.[1]));
+  });
+
   it.each([
     ['the last good day', 0, 'this is the last good day'],
     ['a day left', 1, '1 day left'],

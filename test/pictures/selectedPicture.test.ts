@@ -105,7 +105,7 @@ describe('a sheet of the user\'s own', () => {
 
   it('draws a hold from any of its rows, with the turns that the brief tells', () => {
     for (const row of [20, 31, 40]) expect(see('My sheet', row, 4)).toMatchObject({ of: 'Hold: My sheet, row 20' });
-    expect(see('My sheet', 31, 4).words).toMatch(/^Holding pattern with left turns, drawn to scale with magnetic north up\. entry teardrop\. .*wind from 260 at 22 kt; all magnetic\.$/);
+    expect(see('My sheet', 31, 4).words).toMatch(/^Holding pattern with left turns, drawn to scale with magnetic north up\. entry teardrop\. .*wind from 260 at 22 kt, magnetic\.$/);
     expect(see('My sheet', 41).none).toContain('No picture belongs to row 41 of "My sheet". Select rows 20 to 40 (HOLD_BRIEF)');
   });
 
