@@ -31,7 +31,7 @@ const plural = (count: number, one: string): string => `${count} ${one}${count =
 
 /** What this list cannot hold is said, never dropped. */
 function lookRows(rows: readonly number[], withoutEnd: number): ResultCell[][] {
-  const cards = rows.length === 0 ? [] : [`${plural(rows.length, 'card')} without a readable aircraft, database, series or time not in this list (row ${rows.join(', ')})`];
+  const cards = rows.length === 0 ? [] : [`${plural(rows.length, 'card')} without a readable aircraft, database, series or time not in this list (${rows.length === 1 ? 'row' : 'rows'} ${rows.join(', ')} of the list)`];
   const licences = withoutEnd === 0 ? [] : [`${plural(withoutEnd, 'licence')} without an end not in this list`];
   return [...cards, ...licences].map((text) => ['look', '', '', '', '', '', text]);
 }

@@ -1,7 +1,7 @@
 // The Currency log: a pilot's flights and papers and an aircraft's inspections, and the day on which each lapses.
 import { area, capped, caution, cell, line, namedFor } from './build';
 import { flightCells, itemCells, paperCells, pilotCells, placesFor, rulesCell, type CurrencyPlaces, type CurrencyRoom } from './currencySections';
-import { column } from './lists';
+import { besideList, column, moveIntoList, type List } from './lists';
 import { sheetNames } from './places';
 import type { SheetTemplate, TemplateCell, Validation } from './template';
 
@@ -10,20 +10,31 @@ const usualRoom: CurrencyRoom = { papers: 14, pilot: 30, items: 24, flights: 100
 /** Formula text: the items of each verdict that asks for something. */
 const inWords = (verdicts: string, what: string): string => ['NO', 'UNKNOWN', 'CHECK'].map((word) => namedFor(word, verdicts, what)).join('&');
 
+/** How many are OK, and what asks for something; `warned` is formula text of what no row of the list can say. */
+function allOf(verdicts: string, what: string, warned: string): string {
+  const judged = ['OK', 'CHECK', 'NO', 'UNKNOWN'].map((word) => `COUNTIF(${verdicts},"${word}")`).join('+');
+  const found = `IF(COUNTIF(${verdicts},"OK")=0,"",COUNTIF(${verdicts},"OK")&" OK. ")&${capped(`(${inWords(verdicts, what)})`, 400)}`;
+  return `=${warned}&IFERROR(IF(${judged}=0,"UNKNOWN: the list below is empty, or cannot be read.",${found}),"UNKNOWN: the list below cannot be read.")`;
+}
+
+const warning = (list: List, letter: string, what: string): string => `IF(${besideList(list, letter)},"UNKNOWN: ${moveIntoList(what)} ","")`;
+
 function summaryCells(places: CurrencyPlaces): TemplateCell[] {
-  const { pilot, items, flights } = places;
-  const verdicts = column(pilot, 'D');
-  const throughDays = column(pilot, 'E');
-  const next = `MINIFS(${throughDays},${throughDays},">="&as_of)`;
-  const all = (list: string, words: string, good: string): string => `=IFERROR(IF(COUNTIF(${list},"OK")=0,"",COUNTIF(${list},"OK")&" OK. ")&${capped(`(${words})`, 400)},"${good}")`;
+  const { papers, pilot, items, flights } = places;
+  // One row more than the list has room for: what spills into the row of air below it is judged too.
+  const spilled = { ...pilot, last: pilot.last + 1 };
+  const verdicts = column(spilled, 'D');
+  const throughDays = column(spilled, 'E');
+  const next = `MINIFS(${throughDays},${throughDays},">="&INT(as_of))`;
+  const named = (letter: string): string => `IFERROR(${column(items, letter)},"?")`;
   return [
     cell(1, 1, 'Currency log', 'title'),
     cell(1, 4, 'Invented pilot, aircraft, papers and flights, for demonstration.', 'subtitle'),
     cell(2, 1, caution, 'subtitle'),
-    ...line(3, 1, ['Pilot', 'title'], [all(verdicts, inWords(verdicts, column(pilot, 'A')), 'the list below cannot be read'), 'reason']),
-    ...line(4, 1, ['Aircraft', 'title'], [all(column(items, 'J'), inWords(column(items, 'J'), `${column(items, 'B')}&" "&${column(items, 'A')}`), 'the list below cannot be read'), 'reason']),
+    ...line(3, 1, ['Pilot', 'title'], [allOf(verdicts, column(spilled, 'A'), warning(papers, 'A', 'A paper')), 'reason']),
+    ...line(4, 1, ['Aircraft', 'title'], [allOf(column(items, 'J'), `${named('B')}&" "&${named('A')}`, warning(items, 'A', 'An item')), 'reason']),
     ...line(5, 1, ['Whose rules', 'label'], ['FAA', 'inputText', { note: 'FAA, EASA, or both: FAA, EASA.' }]),
-    cell(5, 4, `=IFERROR(IF(${next}<as_of,"","The pilot's next lapse: "&TEXT(${next},"yyyy-mm-dd")&", "&INDEX(${column(pilot, 'A')},MATCH(${next},${throughDays},0))),"")`, 'computedText'),
+    cell(5, 4, `=IFERROR(IF(${next}<INT(as_of),"","The pilot's next lapse: "&TEXT(${next},"yyyy-mm-dd")&", "&INDEX(${column(spilled, 'A')},MATCH(${next},${throughDays},0))),"")`, 'computedText'),
     cell(6, 1, 'Further down, from row', 'label'),
     cell(6, 2, `="the pilot's list "&ROW($A$${pilot.head - 2})&", the aircraft's list "&ROW($A$${items.head - 2})&", flights "&ROW($A$${flights.head - 2})`, 'unit'),
   ];
@@ -56,7 +67,7 @@ export function currencyLogWith(room: CurrencyRoom): SheetTemplate {
   return {
     key: 'currency',
     name: sheetNames.currency,
-    version: 1,
+    version: 2,
     rows: flights.last,
     columns: 18,
     columnWidths: [168, 74, 54, 74, 74, 64, 64, 44, 10, 74, 74, 38, 54, 58, 100, 100, 100, 100],
@@ -71,7 +82,7 @@ export function currencyLogWith(room: CurrencyRoom): SheetTemplate {
     ],
     merges: ['B3:N3', 'B4:N4'],
     validations: validationsOf(places, room.tinted),
-    verdictRanges: [area(pilot.first, 4, pilot.last, 4), area(items.first, 10, items.last, 10)],
+    verdictRanges: [area(pilot.first, 4, pilot.last + 1, 4), area(items.first, 10, items.last, 10)],
     names: [],
     charts: [],
     print: { landscape: true },

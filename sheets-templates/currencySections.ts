@@ -43,7 +43,8 @@ export function paperCells({ papers }: CurrencyPlaces): TemplateCell[] {
   return [
     ...listHeading(papers.head - 2, 1, 3, '1  The papers', ''),
     cell(papers.head - 1, 1, 'Own rows: the last good day, or done on, and months.', 'subtitle'),
-    ...listHeads(papers.head, 1, ['paper', 'date', 'months']),
+    cell(papers.head, 1, 'paper', 'columnHead', { note: 'Known by name: flight review, practical test, pilot proficiency check, instrument proficiency check, medical examination, medical class, birth date, BasicMed course, BasicMed examination (FAA); class rating valid to, class rating proficiency check, instrument rating valid to, medical examination, medical class, birth date, medical valid to (EASA).' }),
+    ...listHeads(papers.head, 2, ['date', 'months']),
     ...entryList(papers, 1, [typedText, typedDate, typedNumber('whole')], demoPapers).map((entry) => (entry.column === 2 && typeof entry.value === 'number' ? { ...entry, format: 'whole' as const } : entry)),
     ...listHeading(papers.head - 2, 5, 14, '2  The aircraft flown', 'Class as you write it, such as SEL (single-engine land). Device: FFS, FTD, ATD, or blank.'),
     ...listHeads(papers.head, 5, ['aircraft', 'tailwheel', 'category', 'device']),
@@ -70,7 +71,7 @@ export function pilotCells(places: CurrencyPlaces): TemplateCell[] {
   return [
     ...listHeading(pilot.head - 2, 1, 14, "3  The pilot's list", 'Landings in one class do not count for another; a tailwheel and the night need a full stop. Take-offs are taken to be as many as landings.'),
     ...listHeads(pilot.head, 1, ['item', 'counted', 'needed', 'verdict', 'good through', 'days left', 'rule']),
-    ...spillList(pilot, 1, looks, call),
+    ...spillList({ ...pilot, last: pilot.last + 1 }, 1, looks, call),
   ];
 }
 

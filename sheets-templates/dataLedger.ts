@@ -1,30 +1,51 @@
 // The Data ledger: cards, fleet, licences, costs and the diary, for whoever keeps the data of a fleet current.
 import { area, capped, caution, cell, line, namedFor, worstOf } from './build';
-import { forecastCells, recordCells, recordMerges } from './ledgerRecord';
+import { diaryGoesOn, forecastCells, recordCells, recordMerges } from './ledgerRecord';
 import { cardCells, diaryCells, fleetCells, fleetTop, licenceCells, memberCells, placesFor, sectionsLine, type LedgerPlaces, type LedgerRoom } from './ledgerSections';
-import { column } from './lists';
+import { column, withNeighbours } from './lists';
 import { sheetNames } from './places';
 import type { SheetTemplate, TemplateCell, Validation } from './template';
 
 const usualRoom: LedgerRoom = { cards: 24, fleet: 21, licences: 24, members: 30, diary: 120 };
 
+/** What the fields of a card's row say together, on the rows next to the list too; the heads are one row of it. */
+function filledCards({ cards }: LedgerPlaces): string {
+  const entries = [...'ABCDEFGHI'].map((letter) => withNeighbours(cards, letter));
+  return `(SUMPRODUCT((IFERROR(${entries.join('&')},"?")<>"")*1)-1)`;
+}
+
+/** The next load and the next renewal, or why there is none. */
+function nextCells({ diary }: LedgerPlaces): TemplateCell[] {
+  const next = (what: string, letter: string): string => `INDEX(${column(diary, letter)},MATCH("${what}",${column(diary, 'A')},0))`;
+  const none = `IF(COUNT(${column(diary, 'C')})=0,"the diary is empty, or cannot be read",IF(${diaryGoesOn(diary)},"none in the rows of the diary that are read","none in the diary"))`;
+  return [
+    ...line(4, 1, ['Next load', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('load', 'B')},"yyyy-mm-dd hh:mm")&"  "&${capped(next('load', 'G'), 130)},${none})`, 'computedText']),
+    ...line(5, 1, ['Next renewal', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('renew', 'C')},"yyyy-mm-dd")&"  "&${next('renew', 'G')},${none})`, 'computedText']),
+  ];
+}
+
 function summaryCells(places: LedgerPlaces): TemplateCell[] {
-  const { cards, diary } = places;
+  const { cards } = places;
   const of = (letter: string): string => column(cards, letter);
-  const filled = `SUMPRODUCT(((${of('A')}<>"")+(${of('C')}<>"")+(${of('E')}<>"")>0)*1)`;
-  const card = `${of('A')}&" "&${of('B')}&", "&${of('C')}`;
+  const named = (letter: string): string => `IFERROR(${of(letter)},"?")`;
+  const filled = filledCards(places);
+  const card = `${named('A')}&" "&${named('B')}&", "&${named('C')}`;
   const withReason = `${card}&" ("&${of('M')}&")"`;
   const inWords = `${namedFor('NO', of('J'), withReason)}&${namedFor('UNKNOWN', of('J'), withReason)}&${namedFor('CHECK', of('J'), card)}`;
-  const next = (what: string, letter: string): string => `INDEX(${column(diary, letter)},MATCH("${what}",${column(diary, 'A')},0))`;
+  const judged = ['OK', 'CHECK', 'NO', 'UNKNOWN'].map((word) => `COUNTIF(${of('J')},"${word}")`).join('+');
+  const notJudged = 'A card has no verdict: give its aircraft, database, series and date in one row, between the first and the last tinted row. ';
   return [
     cell(1, 1, 'Data ledger', 'title'),
     cell(1, 4, 'Invented club, aircraft, cards, licences, prices and people, for demonstration.', 'subtitle'),
     cell(2, 1, caution, 'subtitle'),
     cell(3, 1, 'All cards', 'title'),
     cell(3, 3, worstOf(of('J'), filled), 'bigVerdict', { note: 'The worst of the cards on the day as_of of the Start sheet: NO, then UNKNOWN, then CHECK, then OK.' }),
-    cell(3, 5, `=IF(C3="OK","Every card is in force, verified and licensed.",IFERROR(${capped(inWords, 500)},"The cards below cannot be judged, or there are none."))`, 'reason'),
-    ...line(4, 1, ['Next load', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('load', 'B')},"yyyy-mm-dd hh:mm")&"  "&${capped(next('load', 'G'), 130)},"none in the diary")`, 'computedText']),
-    ...line(5, 1, ['Next renewal', 'label'], [undefined, 'plain'], [`=IFERROR(TEXT(${next('renew', 'C')},"yyyy-mm-dd")&"  "&${next('renew', 'G')},"none in the diary")`, 'computedText']),
+    cell(
+      3, 5,
+      `=IF(C3="OK","Every card is in force and verified. No licence written down for one of them has ended or ends within 30 days.",IF(${judged}=0,"The cards below cannot be judged, or there are none.",IFERROR(IF(${judged}<${filled},"${notJudged}","")&${capped(inWords, 500)},"The reasons below cannot be read.")))`,
+      'reason',
+    ),
+    ...nextCells(places),
     cell(6, 1, 'Further down, from row', 'label'),
     sectionsLine(places),
   ];
@@ -56,7 +77,7 @@ export function dataLedgerWith(room: LedgerRoom): SheetTemplate {
   return {
     key: 'ledger',
     name: sheetNames.ledger,
-    version: 1,
+    version: 2,
     rows: diary.last + 2,
     columns: 18,
     columnWidths: [62, 108, 74, 74, 74, 74, 54, 54, 54, 74, 32, 108, 84, 100, 100, 100, 100, 100],

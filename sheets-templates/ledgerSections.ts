@@ -1,7 +1,7 @@
 // The sections of the Data ledger, each a block of rows below the one before; where they begin follows from their sizes.
 import { cell, line, on } from './build';
 import { demoCards, demoLicences, demoMembers } from './ledgerDemo';
-import { column, entryList, listBelow, listHeading, listHeads, shownNumber, shownText, spillList, typedDate, typedNumber, typedText, type List, type Look } from './lists';
+import { column, entryList, helpUnlessBeside, listBelow, listHeading, listHeads, shownNumber, shownText, spillList, typedDate, typedNumber, typedText, type List, type Look } from './lists';
 import { sheetNames, tripCells } from './places';
 import { formulaCall, type TemplateCell } from './template';
 
@@ -41,7 +41,7 @@ export function cardCells(places: LedgerPlaces): TemplateCell[] {
     ['computedText', undefined, 'Everything there is to say of the card.'],
   ];
   return [
-    ...listHeading(cards.head - 2, 1, 13, '1  Cards: what is loaded, and how it stands', 'One row a card. To make a list longer, insert rows between its first and its last tinted row: every formula grows with it.'),
+    ...listHeading(cards.head - 2, 1, 13, '1  Cards: what is loaded, and how it stands', helpUnlessBeside(cards, 'A', 'A card', 'One row a card. To make a list longer, insert rows between its first and its last tinted row: every formula grows with it.')),
     ...listHeads(cards.head, 1, ['aircraft', 'box or card', 'database', 'series', 'data effective', 'loaded on', 'by', 'at, UTC', 'verified', 'verdict', 'days left', 'out of date from, sheet time', 'reason']),
     ...entryList(cards, 1, [typedText, typedText, typedText, typedText, typedDate, typedDate, typedText, typedText, typedText], demoCards),
     ...spillList(cards, 10, status, call),
@@ -71,7 +71,7 @@ export function fleetCells(places: LedgerPlaces): TemplateCell[] {
 
 export function licenceCells({ licences }: LedgerPlaces): TemplateCell[] {
   return [
-    ...listHeading(licences.head - 2, 1, 7, '4  Licences and what they cost', 'For one aircraft or "all"; renewed every so many months; shared by: equal, hours, share.'),
+    ...listHeading(licences.head - 2, 1, 7, '4  Licences and what they cost', helpUnlessBeside(licences, 'A', 'A licence', 'For one aircraft or "all"; renewed every so many months; shared by: equal, hours, share.')),
     ...listHeads(licences.head, 1, ['aircraft', 'database', 'licence end', 'months', 'cost', 'currency', 'shared by']),
     ...entryList(licences, 1, [typedText, typedText, typedDate, typedNumber('whole'), typedNumber('two'), typedText, typedText], demoLicences),
   ];
@@ -85,7 +85,7 @@ export function memberCells({ members, licences }: LedgerPlaces): TemplateCell[]
     shownText, shownText, shownNumber('two'), shownText,
   ];
   return [
-    ...listHeading(members.head - 2, 1, 7, '6  Who takes part in which aircraft', 'Hours flown and agreed shares; aircraft "all" takes part in every one.'),
+    ...listHeading(members.head - 2, 1, 7, '6  Who takes part in which aircraft', helpUnlessBeside(members, 'A', 'A member', 'Hours flown and agreed shares; aircraft "all" takes part in every one.')),
     ...listHeads(members.head, 1, ['member', 'aircraft', 'hours', 'share']),
     ...entryList(members, 1, [typedText, typedText, typedNumber('one'), typedNumber('one')], demoMembers),
     ...listHeading(members.head - 2, 9, 13, '7  What each member owes, and each aircraft costs', 'At the next renewal of every licence, once each.'),

@@ -15,6 +15,24 @@ export const listBelow = (last: number, rows: number, more = 0): List => ({ head
 
 export const column = ({ first, last }: List, letter: string): string => `$${letter}$${first}:$${letter}$${last}`;
 
+/**
+ * Formula text: a column from the heads of a list to the row below its last one, so with what was inserted beside the list.
+ * It is worked out, so that nobody takes that row for one of the list (an update would put entries there).
+ */
+export const withNeighbours = ({ head, last }: List, letter: string): string => `OFFSET($${letter}$${head},0,0,ROW($${letter}$${last + 1})-ROW($${letter}$${head})+1,1)`;
+
+/**
+ * Formula text: whether a row next to the list is filled in one of its columns of entries. Rows inserted below its heads or
+ * below its last row do not make the list longer, and what stands in them is not read.
+ */
+export const besideList = (list: List, letter: string): string => `COUNTA(${withNeighbours(list, letter)})-COUNTA($${letter}$${list.head})>COUNTA(${column(list, letter)})`;
+
+/** What is said then. */
+export const moveIntoList = (what: string): string => `${what} stands in a row beside its list, where it is not read: insert rows between its first and its last tinted row, and move it there.`;
+
+/** A line of help that gives way to a warning where an entry stands beside the list. */
+export const helpUnlessBeside = (list: List, letter: string, what: string, help: string): string => `=IF(${besideList(list, letter)},"${moveIntoList(what)}","${help.replace(/"/g, '""')}")`;
+
 /** How a column of a list looks; the note goes to its first cell. */
 export type Look = readonly [style: StyleName, format?: FormatName | undefined, note?: string | undefined];
 

@@ -162,7 +162,7 @@ describe('LEDGER_DIARY', () => {
 
   it('says what it cannot list', () => {
     expect(rowsOf([['North'], [''], ['South']], [['navigation'], [''], ['charts']], [['28-day'], [''], ['now and then']], '2024-11-11', 1, [['all', 'charts', '']])).toEqual([
-      ['look', '', '', '', '', '', '1 card without a readable aircraft, database, series or time not in this list (row 3)'],
+      ['look', '', '', '', '', '', '1 card without a readable aircraft, database, series or time not in this list (row 3 of the list)'],
       ['look', '', '', '', '', '', '1 licence without an end not in this list'],
       ['load', '2024-11-28', '2024-11-28', '0000Z', '', '', '28-day, cycle 2412: navigation (North)'],
     ]);
