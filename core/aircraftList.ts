@@ -18,7 +18,7 @@ export interface AircraftItem {
   readonly everyHours: number | undefined;
 }
 
-export type AircraftRemark = 'own-row' | 'no-date' | 'date-ahead' | 'no-hours' | 'no-hours-now' | 'hours-before-done';
+export type AircraftRemark = 'own-row' | 'own-last-day' | 'no-date' | 'date-ahead' | 'no-hours' | 'no-hours-now' | 'hours-before-done';
 
 export interface AircraftStanding {
   readonly verdict: Verdict;
@@ -88,6 +88,6 @@ export function aircraftStanding(item: AircraftItem, hoursNow: number | undefine
     hoursLeft: parts.flatMap(({ hoursLeft }) => known(hoursLeft))[0],
     hoursAllowed: hours.length === 0 ? undefined : Math.min(...hours),
     rule,
-    remarks: [...parts.flatMap(({ remark }) => (remark === undefined ? [] : [remark])), ...(rule === undefined ? (['own-row'] as const) : [])],
+    remarks: [...parts.flatMap(({ remark }) => (remark === undefined ? [] : [remark])), ...(rule === undefined ? [byCalendar || hours.length > 0 || item.day === undefined ? ('own-row' as const) : ('own-last-day' as const)] : [])],
   };
 }

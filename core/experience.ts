@@ -9,7 +9,8 @@ import type { Verdict } from './verdict';
 
 /** What else there is to say of a row. */
 export type Remark =
-  | 'no-column' | 'log-empty' | 'no-aircraft' | 'check-first' | 'by-paper' | 'by-check' | 'not-recorded' | 'nothing-qualifies' | 'window-not-begun' | 'own-row' | 'not-listed';
+  | 'no-column' | 'log-empty' | 'no-aircraft' | 'check-first' | 'by-paper' | 'by-check' | 'not-recorded' | 'no-date' | 'date-ahead' | 'no-class' | 'born-too-late' | 'nothing-qualifies'
+  | 'window-not-begun' | 'own-row' | 'own-last-day' | 'not-listed';
 
 /** One row of the pilot's list. */
 export interface ListItem {
@@ -22,6 +23,8 @@ export interface ListItem {
   readonly goodThroughDay?: number;
   readonly citation?: Citation;
   readonly remark?: Remark;
+  /** The papers that the remark is about. */
+  readonly papers?: readonly string[];
 }
 
 /** The flights up to a day, sorted by the aircraft they were made in. */
@@ -121,13 +124,13 @@ const allOf = (stretches: readonly (readonly Stretch[])[]): readonly Stretch[] =
 /** Verdict of a last good day; none at all is NO, since the log shows that it was never enough. */
 const throughVerdict = (throughDay: number | undefined, asOfDay: number, warnDays: number): Verdict => (throughDay === undefined ? 'NO' : dueVerdict(throughDay - asOfDay, warnDays));
 
-export const cannotTell = (rule: PilotRule, remark: Remark, about?: string): ListItem => ({ item: rule.item, verdict: 'UNKNOWN', citation: rule, remark, ...(about === undefined ? {} : { about }) });
+export const cannotTell = (rule: PilotRule, why: Pick<ListItem, 'remark' | 'papers'>): ListItem => ({ item: rule.item, verdict: 'UNKNOWN', citation: rule, ...why });
 
 /** Why nothing can be said of a rule that counts flights. */
 export function missingFor(rule: CountingRule, experience: Experience): ListItem | undefined {
-  if (experience.log.flights.length === 0) return cannotTell(rule, 'log-empty');
-  if (![...experience.flown.keys()].some(({ device }) => device === undefined)) return cannotTell(rule, 'no-aircraft');
-  return lacksColumn(rule.tasks, experience) ? cannotTell(rule, 'no-column') : undefined;
+  if (experience.log.flights.length === 0) return cannotTell(rule, { remark: 'log-empty' });
+  if (![...experience.flown.keys()].some(({ device }) => device === undefined)) return cannotTell(rule, { remark: 'no-aircraft' });
+  return lacksColumn(rule.tasks, experience) ? cannotTell(rule, { remark: 'no-column' }) : undefined;
 }
 
 /** `paperDay` is the last good day of a paper that frees from the rule. */

@@ -3,53 +3,9 @@ import { dayMonthsLater } from './calendarMonths';
 import { CoreError } from './errors';
 import { cannotTell, countedTasks, daysItem, groupsOf, lacksColumn, missingFor, monthsItems, totalsOf, type Experience, type Group, type ListItem } from './experience';
 import { isEnough, sumOver } from './goodPeriods';
-import type { Named } from './named';
-import type { Authority, MedicalRule, PaperRule, PilotRule, RevalidationRule } from './rules/rule';
+import { medicalPapers, Papers, type Gap, type Key, type Paper } from './pilotPapers';
+import type { Authority, Citation, MedicalRule, PaperRule, PilotRule, RevalidationRule } from './rules/rule';
 import { dueVerdict, hasReachedAge, medicalThrough, validThrough, type MedicalClass } from './validity';
-
-/** One line of the pilot's papers: a date, or a word such as the class of a medical. */
-export interface Paper {
-  readonly item: Named;
-  readonly day: number | undefined;
-  readonly text: string;
-  /** For an item of the owner's own: how long it lasts; undefined where the date is the last good day. */
-  readonly months: number | undefined;
-}
-
-/** Papers that rules need beside those they name. */
-export const medicalPapers = { examination: 'medical examination', birth: 'birth date', class: 'medical class' } as const;
-
-type Key = (name: string) => string;
-
-/** Finds papers of one authority; one written "FAA flight review" goes before a plain "flight review". */
-class Papers {
-  private readonly found: ReadonlyMap<string, readonly Paper[]>;
-
-  constructor(papers: readonly Paper[], private readonly authority: string, private readonly key: Key, private readonly asOfDay: number) {
-    const found = new Map<string, Paper[]>();
-    for (const paper of papers) found.set(paper.item.key, [...(found.get(paper.item.key) ?? []), paper]);
-    this.found = found;
-  }
-
-  named(name: string): readonly Paper[] {
-    return this.found.get(this.key(`${this.authority} ${name}`)) ?? this.found.get(this.key(name)) ?? [];
-  }
-
-  days(name: string): number[] {
-    return this.named(name).flatMap(({ day }) => (day === undefined ? [] : [day]));
-  }
-
-  /** Latest day on which something was done; what lies after the day asked has not been done. */
-  done(name: string): number | undefined {
-    const past = this.days(name).filter((day) => day <= this.asOfDay);
-    return past.length === 0 ? undefined : Math.max(...past);
-  }
-
-  lastGood(name: string): number | undefined {
-    const days = this.days(name);
-    return days.length === 0 ? undefined : Math.max(...days);
-  }
-}
 
 function paperItems(rule: PaperRule, papers: Papers, asOfDay: number): ListItem[] {
   const { lasts } = rule;
@@ -57,7 +13,10 @@ function paperItems(rule: PaperRule, papers: Papers, asOfDay: number): ListItem[
     const day = lasts === undefined ? papers.lastGood(name) : papers.done(name);
     return day === undefined ? [] : [lasts === undefined ? day : validThrough(day, lasts.months, lasts.to)];
   });
-  if (throughDays.length === 0) return rule.onlyIfRecorded === true ? [] : [cannotTell(rule, 'not-recorded')];
+  if (throughDays.length === 0) {
+    const gap = papers.gap(rule.papers, lasts !== undefined);
+    return rule.onlyIfRecorded === true && gap.remark === 'not-recorded' ? [] : [cannotTell(rule, gap)];
+  }
   const goodThroughDay = Math.max(...throughDays);
   return [{ item: rule.item, verdict: dueVerdict(goodThroughDay - asOfDay, rule.warnDays), goodThroughDay, citation: rule }];
 }
@@ -73,11 +32,24 @@ function medicalClassOf(text: string): MedicalClass | undefined {
 /** No licence at all is given to anyone younger, so a nearer date of birth is a slip of the pen. */
 const youngestAge = 14;
 
+/** What keeps the medical from being worked out: whatever cannot be used before whatever is missing. */
+function medicalGap(papers: Papers, examDay: number | undefined, birthDay: number | undefined, classText: string): Gap {
+  const { examination, birth, class: classPaper } = medicalPapers;
+  const gaps: Gap[] = [
+    ...(examDay === undefined ? [papers.gap([examination], true)] : []),
+    ...(birthDay === undefined ? [papers.gap([birth], false)] : []),
+    ...(medicalClassOf(classText) === undefined ? [{ remark: classText === '' ? 'not-recorded' : 'no-class', papers: [classPaper] } as const] : []),
+  ];
+  if (gaps.length === 0) return { remark: 'born-too-late', papers: [birth] };
+  return gaps.find(({ remark }) => remark !== 'not-recorded') ?? { remark: 'not-recorded', papers: gaps.flatMap((gap) => gap.papers ?? []) };
+}
+
 function medicalItems(rule: MedicalRule, papers: Papers, asOfDay: number): ListItem[] {
   const examDay = papers.done(medicalPapers.examination);
   const birthDay = papers.lastGood(medicalPapers.birth);
-  const medicalClass = medicalClassOf(papers.named(medicalPapers.class)[0]?.text ?? '');
-  if (examDay === undefined || birthDay === undefined || medicalClass === undefined || !hasReachedAge(examDay, birthDay, youngestAge)) return [cannotTell(rule, 'not-recorded')];
+  const classText = papers.named(medicalPapers.class)[0]?.text ?? '';
+  const medicalClass = medicalClassOf(classText);
+  if (examDay === undefined || birthDay === undefined || medicalClass === undefined || !hasReachedAge(examDay, birthDay, youngestAge)) return [cannotTell(rule, medicalGap(papers, examDay, birthDay, classText))];
   const given = rule.privileges.flatMap(({ privilege, name }): ListItem[] => {
     try {
       const goodThroughDay = medicalThrough({ examDay, birthDay, medicalClass, privilege }, rule.rules);
@@ -87,7 +59,7 @@ function medicalItems(rule: MedicalRule, papers: Papers, asOfDay: number): ListI
       throw thrown;
     }
   });
-  return given.length === 0 ? [cannotTell(rule, 'nothing-qualifies')] : given;
+  return given.length === 0 ? [cannotTell(rule, { remark: 'nothing-qualifies' })] : given;
 }
 
 /** Rows for one class: each thing to be done before the rating's last day, and all of them. */
@@ -113,14 +85,20 @@ function revalidationOfClass(rule: RevalidationRule, group: Group, expiryDay: nu
   ];
 }
 
+/** A check that was written down so that it cannot be used is not left out without a word. */
+function checkNotRead(paper: string, citation: Citation, papers: Papers): ListItem[] {
+  const gap = papers.gap([paper], false);
+  return papers.days(paper).length > 0 || gap.remark === 'not-recorded' ? [] : [{ item: paper, verdict: 'UNKNOWN', citation, ...gap }];
+}
+
 function revalidationItems(rule: RevalidationRule, papers: Papers, experience: Experience, key: Key): ListItem[] {
   const expiryDay = papers.lastGood(rule.paper);
   const classes = rule.classes.map(key);
   const groups = groupsOf(rule, experience).filter(({ classKey }) => classes.includes(classKey));
   if (groups.length === 0) return [];
-  if (expiryDay === undefined) return [cannotTell(rule, 'not-recorded')];
-  if (lacksColumn(rule.tasks, experience)) return [cannotTell(rule, 'no-column')];
-  return groups.flatMap((group) => revalidationOfClass(rule, group, expiryDay, papers, experience));
+  if (expiryDay === undefined) return [cannotTell(rule, papers.gap([rule.paper], false))];
+  if (lacksColumn(rule.tasks, experience)) return [cannotTell(rule, { remark: 'no-column' })];
+  return [...groups.flatMap((group) => revalidationOfClass(rule, group, expiryDay, papers, experience)), ...checkNotRead(rule.check.paper, rule, papers)];
 }
 
 function ruleItems(rule: PilotRule, papers: Papers, experience: Experience, key: Key): ListItem[] {
@@ -131,7 +109,7 @@ function ruleItems(rule: PilotRule, papers: Papers, experience: Experience, key:
   if (missing !== undefined) return rule.tailwheel === true ? [] : [missing];
   const groups = groupsOf(rule, experience);
   if (rule.kind === 'revalidation') return revalidationItems(rule, papers, experience, key);
-  if (rule.kind === 'months') return groups.flatMap((group) => monthsItems(rule, group, experience, papers.days(rule.check.paper)));
+  if (rule.kind === 'months') return [...groups.flatMap((group) => monthsItems(rule, group, experience, papers.days(rule.check.paper))), ...checkNotRead(rule.check.paper, rule.check, papers)];
   const paperDay = rule.unlessValid === undefined ? undefined : papers.lastGood(rule.unlessValid);
   return groups.map((group) => daysItem(rule, group, experience, paperDay));
 }
@@ -145,10 +123,11 @@ function papersNamedBy({ pilot }: Authority): string[] {
   });
 }
 
-function ownItem({ item, day, months }: Paper, asOfDay: number): ListItem {
-  if (day === undefined || (months !== undefined && day > asOfDay)) return { item: item.name, verdict: 'UNKNOWN', remark: 'not-recorded' };
+function ownItem({ item, day, text, months }: Paper, asOfDay: number): ListItem {
+  if (day === undefined) return { item: item.name, verdict: 'UNKNOWN', remark: text === '' ? 'not-recorded' : 'no-date' };
+  if (months !== undefined && day > asOfDay) return { item: item.name, verdict: 'UNKNOWN', remark: 'date-ahead' };
   const goodThroughDay = months === undefined ? day : validThrough(day, months, 'day');
-  return { item: item.name, verdict: dueVerdict(goodThroughDay - asOfDay, ownWarnDays), goodThroughDay, remark: 'own-row' };
+  return { item: item.name, verdict: dueVerdict(goodThroughDay - asOfDay, ownWarnDays), goodThroughDay, remark: months === undefined ? 'own-last-day' : 'own-row' };
 }
 const ownWarnDays = 30;
 

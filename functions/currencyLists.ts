@@ -30,14 +30,20 @@ const remarks: Readonly<Record<Remark, string>> = {
   'by-paper': 'by the paper that frees from it',
   'by-check': 'by the proficiency check',
   'not-recorded': 'not written down in the papers',
+  'no-date': 'written down, but not as a date that can be read',
+  'date-ahead': 'done on a day still to come',
+  'no-class': 'cannot be read as one of 1, 2, 3, LAPL',
+  'born-too-late': 'less than 14 years before the medical examination',
   'nothing-qualifies': 'the class written down gives no privilege here',
   'window-not-begun': 'the months that count have not begun',
   'own-row': 'row of your own',
-  'not-listed': 'no category is written down for these aircraft',
+  'own-last-day': 'row of your own, its date taken as the last good day',
+  'not-listed': 'not in the list of the aircraft, or without a category there',
 };
 
-function listRow({ item, about, counted, needed, verdict, goodThroughDay, citation, remark }: ListItem, asOfDay: number): ResultCell[] {
-  const why = [...(remark === undefined ? [] : [remarks[remark]]), ...(citation === undefined ? [] : [citationText(citation)])].join('; ');
+function listRow({ item, about, counted, needed, verdict, goodThroughDay, citation, remark, papers }: ListItem, asOfDay: number): ResultCell[] {
+  const of = papers === undefined ? '' : `: ${papers.join(', ')}`;
+  const why = [...(remark === undefined ? [] : [`${remarks[remark]}${of}`]), ...(citation === undefined ? [] : [citationText(citation)])].join('; ');
   const through = goodThroughDay === undefined ? ['', ''] : [civilDateFromDayNumber(goodThroughDay), goodThroughDay - asOfDay];
   return [about === undefined ? item : `${item}, ${about}`, counted ?? '', needed ?? '', verdict, ...through, why];
 }
@@ -82,7 +88,7 @@ export const PILOT_STATUS = laying({
         ['passengers at night, multi-engine land', 0, 3, 'NO', '', '', '14 CFR 61.57(b)(1); day of the flight among the 90 (stricter reading); to a full stop, 1 h after sunset to 1 h before sunrise'],
         ['instrument flight', '', '', 'UNKNOWN', '', '', 'the log has no column of what this rule counts; 14 CFR 61.57(c); CHECK where only this month\'s flights make it enough; actual or simulated conditions'],
         ['flight review', '', '', 'CHECK', '2025-04-30', 30, '14 CFR 61.56(c), (d)'],
-        ['medical', '', '', 'UNKNOWN', '', '', 'not written down in the papers; 14 CFR 61.23(d); age on the day of the examination'],
+        ['medical', '', '', 'UNKNOWN', '', '', 'not written down in the papers: medical examination, birth date, medical class; 14 CFR 61.23(d); age on the day of the examination'],
       ],
       source: '14 CFR 61.57(a) and 61.56(c); 90 days counted by hand with the day of the flight among them',
       formula: '=PILOT_STATUS(A10:F13, H1:J3, L2:N2, "2025-03-31", "FAA")',
@@ -97,6 +103,7 @@ export const PILOT_STATUS = laying({
 
 const aircraftRemarks: Readonly<Record<AircraftRemark, string>> = {
   'own-row': 'row of your own',
+  'own-last-day': 'row of your own, its date taken as the last good day',
   'no-date': 'no date written down',
   'date-ahead': 'done on a day still to come',
   'no-hours': 'no hours written down at which it was done',

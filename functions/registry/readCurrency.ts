@@ -1,6 +1,6 @@
 // Readers of the pilot's papers, and of the choice of whose rules.
 import { dayNumber } from '../../core/civilDate';
-import type { Paper } from '../../core/pilotList';
+import type { Paper } from '../../core/pilotPapers';
 import { authorities } from '../../core/rules';
 import type { Authority } from '../../core/rules/rule';
 import { ArgumentError } from './argumentError';
@@ -34,7 +34,7 @@ export function paperRows(help: string): Parameter<readonly Paper[]> & { readonl
       const lasts = numberFromCell(months);
       if (!isBlank(months) && !isMonths(lasts)) throw new ArgumentError(`${papersMustBe} (whole months 1 to 600)`, inWords(months), place, 3);
       const date = civilDateFromCell(value, dates, earliestYear);
-      return { item: named, day: date === undefined ? undefined : dayNumber(date), text: typeof value === 'string' || typeof value === 'number' ? String(value) : '', months: lasts };
+      return { item: named, day: date === undefined ? undefined : dayNumber(date), text: typeof value === 'string' || typeof value === 'number' ? String(value).trim() : '', months: lasts };
     });
   return { shape: 'table', unit: 'rows', mustBe: papersMustBe, help, optional: undefined, read };
 }

@@ -31,13 +31,14 @@ function placesOf(header: readonly CellValue[]): Places {
   return places;
 }
 
-/** A count or hours; a tick box or "yes" is one. */
+/** A count or hours; a tick box or "yes" is one. Hours that slipped into a column of counts would pass for a hold: no count is broken. */
 function amount(cell: CellValue, column: LogColumn, dates: DateHost): number | undefined {
-  if (typeof cell === 'number') return cell >= 0 && cell <= most ? cell : undefined;
+  const fits = (value: number): boolean => value >= 0 && value <= most && (Number.isInteger(value) || timed.has(column));
+  if (typeof cell === 'number') return fits(cell) ? cell : undefined;
   if (cell === true) return 1;
   if (cell === false) return 0;
   const plain = numberFromCell(cell);
-  if (plain !== undefined) return plain >= 0 && plain <= most ? plain : undefined;
+  if (plain !== undefined) return fits(plain) ? plain : undefined;
   if (typeof cell === 'string' && plainWords(cell) === 'yes') return 1;
   if (typeof cell === 'string' && plainWords(cell) === 'no') return 0;
   if (!timed.has(column)) return undefined;
@@ -59,7 +60,7 @@ function flightOf(row: readonly CellValue[], place: number, places: Places, colu
     const cell = row[at];
     if (cell === '' || isBlank(cell)) continue;
     const value = amount(cell, column, dates);
-    if (value === undefined) throw new ArgumentError(`${mustBe} (0 to 1,000 under "${logHeadings[column][0] ?? column}")`, inWords(cell), place, at + 1);
+    if (value === undefined) throw new ArgumentError(`${mustBe} (${timed.has(column) ? '' : 'whole, '}0 to 1,000 under "${logHeadings[column][0] ?? column}")`, inWords(cell), place, at + 1);
     done[column] = value;
   }
   for (const [part, whole] of limits) {

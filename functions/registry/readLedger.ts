@@ -31,6 +31,16 @@ function readOr<Value>(cell: CellValue, found: Value | undefined, what: string, 
 
 const unlessBlank = <Value>(cell: CellValue, read: () => Value): Value | undefined => (isBlank(cell) ? undefined : read());
 
+/** So that the sentence names the row, which the reader of a lone cell does not know. */
+function currencyOf(cell: CellValue, dates: DateHost): string | undefined {
+  try {
+    return currencyCode('').read(cell, dates);
+  } catch (thrown) {
+    if (thrown instanceof ArgumentError) return undefined;
+    throw thrown;
+  }
+}
+
 function licence([aircraft, database, end, months, cost, currency]: readonly CellValue[], row: number, dates: DateHost): DiaryLicence {
   const monthCount = numberFromCell(months);
   const amount = numberFromCell(cost);
@@ -40,7 +50,7 @@ function licence([aircraft, database, end, months, cost, currency]: readonly Cel
     endDay: unlessBlank(end, () => dayNumber(readOr(end, civilDateFromCell(end, dates), 'licence end as a date', row, 3))),
     everyMonths: unlessBlank(months, () => readOr(months, monthCount !== undefined && Number.isInteger(monthCount) && monthCount > 0 && monthCount <= 600 ? monthCount : undefined, 'whole months 1 to 600', row, 4)),
     cost: unlessBlank(cost, () => readOr(cost, amount !== undefined && Math.abs(amount) <= 1e9 ? amount : undefined, 'cost as a number', row, 5)),
-    currency: unlessBlank(currency, () => currencyCode('').read(currency, dates)),
+    currency: unlessBlank(currency, () => readOr(currency, currencyOf(currency, dates), 'currency as three letters, such as EUR', row, 6)),
   };
 }
 

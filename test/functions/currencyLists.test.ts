@@ -40,7 +40,7 @@ describe('the log', () => {
   it('names flights in aircraft that nothing is known of, and counts none of them', () => {
     const list = rows([['date', 'aircraft', 'day landings'], ['2026-11-01', 'South', 9], ['2026-11-02', '', 9], ['2026-11-02', 'North', 1]]);
     expect(named(list, passengers)[0]).toBe(1);
-    expect(list[list.length - 1]).toEqual(['flights not counted, South, no aircraft', '', '', 'CHECK', '', '', 'no category is written down for these aircraft']);
+    expect(list[list.length - 1]).toEqual(['flights not counted, South, no aircraft', '', '', 'CHECK', '', '', 'not in the list of the aircraft, or without a category there']);
   });
 
   it('does not count flights after the day asked', () => {
@@ -55,7 +55,9 @@ describe('the log', () => {
 
   it.each([
     ['a bad date', [['date', 'aircraft', 'day landings'], ['2026-11-01', 'North', 1], ['2026-02-30', 'North', 1]], 'log must be a log of flights under one header row (a date in each row); got "2026-02-30" (row 3, column 1 of log).'],
-    ['a bad count', [['date', 'aircraft', 'day landings'], ['2026-11-01', 'North', 'few']], 'log must be a log of flights under one header row (0 to 1,000 under "day landings"); got "few" (row 2, column 3 of log).'],
+    ['a bad count', [['date', 'aircraft', 'day landings'], ['2026-11-01', 'North', 'few']], 'log must be a log of flights under one header row (whole, 0 to 1,000 under "day landings"); got "few" (row 2, column 3 of log).'],
+    ['hours among the counts', [['date', 'aircraft', 'day landings', 'holds'], ['2026-11-01', 'North', 1, 1.4]], 'log must be a log of flights under one header row (whole, 0 to 1,000 under "holds"); got 1.4 (row 2, column 4 of log).'],
+    ['too many hours', [['date', 'aircraft', 'day landings', 'hours'], ['2026-11-01', 'North', 1, -1]], 'log must be a log of flights under one header row (0 to 1,000 under "hours"); got -1 (row 2, column 4 of log).'],
     ['no aircraft', [['date', 'day landings'], ['2026-11-01', 1]], 'log must be a log of flights under one header row (with a column "aircraft"); got the headings "date", "day landings" (row 1 of log).'],
     ['landings of day and night together', [['date', 'aircraft', 'landings', 'night landings'], ['2026-11-01', 'North', 3, 1]], 'log must be a log of flights under one header row ("day landings" beside "night landings"); got "landings", which could be both together (row 1, column 3 of log).'],
     ['a heading twice', [['date', 'aircraft', 'landings day', 'day landings'], ['2026-11-01', 'North', 1, 1]], 'log must be a log of flights under one header row (one column of "day landings"); got a second one, "day landings" (row 1, column 4 of log).'],
@@ -70,10 +72,38 @@ describe('papers and rules', () => {
   it('lists rows of one’s own, by their last good day or by months', () => {
     const list = rows(log, [['club checkout', '2027-01-31', ''], ['first aid course', '2024-02-29', 36], ['swim test', 'passed', ''], ['EASA medical valid to', '2027-01-01', '']]);
     expect(list.slice(-3).map((row) => [row[0], row[3], row[4], row[6]])).toEqual([
-      ['club checkout', 'OK', '2027-01-31', 'row of your own'],
+      ['club checkout', 'OK', '2027-01-31', 'row of your own, its date taken as the last good day'],
       ['first aid course', 'OK', '2027-02-28', 'row of your own'],
-      ['swim test', 'UNKNOWN', '', 'not written down in the papers'],
+      ['swim test', 'UNKNOWN', '', 'written down, but not as a date that can be read'],
     ]);
+    expect(rows(log, [['tow check', '2027-01-31', 12]]).slice(-1).map((row) => [row[0], row[3], row[6]])).toEqual([['tow check', 'UNKNOWN', 'done on a day still to come']]);
+    expect(rows(log, [['tow check', '', 12]]).slice(-1).map((row) => [row[0], row[3], row[6]])).toEqual([['tow check', 'UNKNOWN', 'not written down in the papers']]);
+  });
+
+  it.each([
+    ['flight review', '27.6.2026', 'FAA', 'flight review', 'written down, but not as a date that can be read: flight review'],
+    ['flight review', '27/06/26', 'FAA', 'flight review', 'written down, but not as a date that can be read: flight review'],
+    ['flight review', '2027-06-27', 'FAA', 'flight review', 'done on a day still to come: flight review'],
+    ['BasicMed course', '1.1.2026', 'FAA', 'BasicMed course', 'written down, but not as a date that can be read: BasicMed course'],
+    ['instrument proficiency check', 'passed', 'FAA', 'instrument proficiency check', 'written down, but not as a date that can be read: instrument proficiency check'],
+    ['class rating valid to', '31.3.2027', 'EASA', 'class rating', 'written down, but not as a date that can be read: class rating valid to'],
+    ['medical valid to', '#N/A', 'EASA', 'medical, as printed', 'written down, but not as a date that can be read: medical valid to'],
+    ['instrument rating valid to', 'next year', 'EASA', 'instrument rating', 'written down, but not as a date that can be read: instrument rating valid to'],
+  ])('does not leave out a %s written as "%s", and says what is wrong with it (%s)', (paper, written, rules, item, why) => {
+    const instrumentLog = [['date', 'aircraft', 'day landings', 'approaches', 'holds', 'tracking'], ['2026-11-01', 'North', 3, 6, 1, 1]];
+    const found = rows(instrumentLog, [[paper, written, '']], rules).find((row) => row[0] === item);
+    expect([found?.[3], String(found?.[6]).split('; ')[0]]).toEqual(['UNKNOWN', why]);
+  });
+
+  it.each([
+    [{}, 'not written down in the papers: medical examination, birth date, medical class'],
+    [{ 'medical examination': '2026-05-12', 'medical class': 2 }, 'not written down in the papers: birth date'],
+    [{ 'medical examination': '12.5.2026', 'medical class': 2 }, 'written down, but not as a date that can be read: medical examination'],
+    [{ 'medical examination': '2026-05-12', 'birth date': '1990-06-01', 'medical class': '2/LAPL' }, 'cannot be read as one of 1, 2, 3, LAPL: medical class'],
+    [{ 'medical examination': '2026-05-12', 'birth date': '2026-06-01', 'medical class': 2 }, 'less than 14 years before the medical examination: birth date'],
+  ] as [Record<string, unknown>, string][])('names what keeps the medical from being worked out: %o', (papers, why) => {
+    const found = rows(log, Object.entries(papers).map(([paper, value]) => [paper, value, ''])).find((row) => row[0] === 'medical');
+    expect([found?.[3], String(found?.[6]).split('; ')[0]]).toEqual(['UNKNOWN', why]);
   });
 
   it('takes the paper of an authority before the common one', () => {
@@ -148,6 +178,7 @@ describe('AIRCRAFT_STATUS', () => {
     expect(standing([['North', 'annual inspection', '2026-06-10', '', '', 6]])[0]?.slice(0, 3)).toEqual(['CHECK', '2026-12-10', 15]);
     expect(standing([['North', 'oil change', '2026-06-10', 1160, '', 12, '', 50]])[0]).toEqual(['CHECK', '2027-06-10', 197, 10, '40 of 50 h; row of your own']);
     expect(standing([['North', 'oil change', '2026-06-10', 1149, '', 12, '', 50]])[0]?.[0]).toBe('NO');
+    expect(standing([['North', 'propeller', '2026-11-20', '', '', '', '']])[0]).toEqual(['NO', '2026-11-20', -5, '', 'row of your own, its date taken as the last good day']);
     expect(standing([['North', 'float plan', '2026-11-20', '', '', '', 10]])[0]).toEqual(['CHECK', '2026-11-29', 4, '', 'row of your own']);
   });
 });

@@ -51,6 +51,7 @@ describe('LEDGER_STATUS', () => {
     expect(first('2024-11-11', good, licence('all', ''))).toEqual(['CHECK', 17, '2024-11-28', 'licence end not written down']);
     expect(first('2024-11-11', good, licence('South', '2024-01-01'))).toEqual(['OK', 17, '2024-11-28', 'in force']);
     expect(() => first('2024-11-11', good, [['all', 'navigation', 'soon']])).toThrow('licences must be rows of aircraft, database, licence end, renewed every so many months, cost, currency (licence end as a date); got "soon" (row 1, column 3 of licences)');
+    expect(() => first('2024-11-11', good, [['all', 'navigation', '2025-06-30', 12, 300, '€']])).toThrow('(currency as three letters, such as EUR); got "€" (row 1, column 6 of licences)');
   });
 
   it('sets cards of one aircraft against each other, and keeps rows apart', () => {
