@@ -8,6 +8,10 @@ import { plainWords } from '../../functions/registry/readText';
 
 type Column = LogColumn | 'date' | 'aircraft';
 
+/** Columns of hours; in every other one a number of times, always whole. */
+const timed: ReadonlySet<Column> = new Set(['hours', 'commandHours', 'trainingHours']);
+const limits: readonly (readonly [part: LogColumn, whole: LogColumn])[] = [['dayFullStops', 'dayLandings'], ['nightFullStops', 'nightLandings']];
+
 /** One flight, in words of the log: a day as 2026-11-21, counts and hours as numbers, nothing where the file has none. */
 export type ImportedFlight = Readonly<Partial<Record<LogColumn, number>>> & { readonly date: string; readonly aircraft: string };
 
@@ -41,9 +45,12 @@ function placesIn(header: readonly string[]): Map<Column, number> {
   return places;
 }
 
+/** 21.11.2026 or 11/21/2026, a time of day after it or not. */
+const turnedDate = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})(?: .*)?$/;
+
 /** The order in which a file writes day and month, where they are told apart by slashes or points: as its own dates show. */
 export function dateOrderOf(dates: readonly string[]): DateOrder | 'either' | 'both' {
-  const parts = dates.map((date) => /^(\d{1,2})[./-](\d{1,2})[./-]\d{4}$/.exec(date.trim())).filter((found) => found !== null);
+  const parts = dates.map((date) => turnedDate.exec(date.trim())).filter((found) => found !== null);
   const dayFirst = parts.some(([, one]) => Number(one) > 12);
   const monthFirst = parts.some(([, , other]) => Number(other) > 12);
   if (dayFirst && monthFirst) return 'both';
@@ -53,17 +60,17 @@ export function dateOrderOf(dates: readonly string[]): DateOrder | 'either' | 'b
 
 function isoOf(text: string, order: DateOrder): string | undefined {
   const written = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(text.trim());
-  const turned = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})$/.exec(text.trim());
+  const turned = turnedDate.exec(text.trim());
   const [year, month, day] = written !== null ? [written[1], written[2], written[3]] : turned === null ? [] : order === 'day first' ? [turned[3], turned[2], turned[1]] : [turned[3], turned[1], turned[2]];
   const date = { year: Number(year), month: Number(month), day: Number(day) };
   return year !== undefined && isCivilDate(date) && dayNumber(date) > dayNumber({ year: 1950, month: 1, day: 1 }) ? isoDate(date) : undefined;
 }
 
-/** A count, or hours as 1.4, 1,4 or 1:24; a mark of yes is one. */
-function amountOf(text: string): number | undefined {
+/** A whole count, or hours as 1.4, 1,4 or 1:24; a mark of yes is one. */
+function amountOf(text: string, isTimed: boolean): number | undefined {
   const plain = numberFromCell(text);
-  if (plain !== undefined) return plain >= 0 && plain <= 1000 ? plain : undefined;
-  const clock = /^(\d{1,3}):([0-5]\d)(?::[0-5]\d)?$/.exec(text.trim());
+  if (plain !== undefined) return plain >= 0 && plain <= 1000 && (isTimed || Number.isInteger(plain)) ? plain : undefined;
+  const clock = isTimed ? /^(\d{1,3}):([0-5]\d)(?::[0-5]\d)?$/.exec(text.trim()) : null;
   if (clock !== null) return Number(clock[1]) + Number(clock[2]) / 60;
   const word = plainWords(text);
   if (word === 'yes' || word === 'x' || word === 'true') return 1;
@@ -76,6 +83,8 @@ interface Row {
 }
 
 function flightOf({ cells, line }: Row, places: ReadonlyMap<Column, number>, header: readonly string[], order: DateOrder): ImportedFlight | string {
+  // A decimal comma in a file of commas moves everything after it one column on.
+  if (cells.slice(header.length).some((cell) => cell.trim() !== '')) return `line ${line}: more cells than headings`;
   const written = cells[places.get('date') ?? -1] ?? '';
   const date = isoOf(written, order);
   if (date === undefined) return `line ${line}: "${written}" is no date`;
@@ -83,19 +92,34 @@ function flightOf({ cells, line }: Row, places: ReadonlyMap<Column, number>, hea
   for (const [column, at] of places) {
     const text = cells[at] ?? '';
     if (column === 'date' || column === 'aircraft' || text.trim() === '') continue;
-    const amount = amountOf(text);
-    if (amount === undefined) return `line ${line}: "${text}" under "${header[at] ?? ''}" is no number`;
+    const amount = amountOf(text, timed.has(column));
+    if (amount === undefined) return `line ${line}: "${text}" under "${header[at] ?? ''}" is no ${timed.has(column) ? '' : 'whole '}number from 0 to 1,000`;
     done[column] = amount;
+  }
+  for (const [part, whole] of limits) {
+    if ((done[part] ?? 0) > (done[whole] ?? 0)) return `line ${line}: ${done[part] ?? 0} under "${header[places.get(part) ?? -1] ?? ''}", more than landings`;
   }
   return { date, aircraft: (cells[places.get('aircraft') ?? -1] ?? '').trim(), ...done };
 }
 
 const nothing = (problem: string): ImportedLog => ({ flights: [], found: {}, passedOver: [], problems: [problem] });
 
+/** Rows with the line of the file on which each begins: a quoted cell may run over several. */
+function rowsOf(data: readonly (readonly string[])[]): Row[] {
+  let line = 1;
+  return data.map((cells) => {
+    const row = { cells, line };
+    line += 1 + cells.reduce((sum, cell) => sum + (cell.match(/\r\n|\r|\n/g)?.length ?? 0), 0);
+    return row;
+  });
+}
+
 /** `order` settles how dates such as 03/04/2026 are meant where the file itself does not show it. */
 export function importLog(text: string, order?: DateOrder): ImportedLog {
-  const { data } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { skipEmptyLines: false });
-  const rows = data.map((cells, index): Row => ({ cells, line: index + 1 }));
+  const { data, errors } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { skipEmptyLines: false });
+  const rows = rowsOf(data);
+  const quotes = errors.find(({ type }) => type === 'Quotes');
+  if (quotes !== undefined) return nothing(`line ${rows[quotes.row ?? 0]?.line ?? 1}: a quotation mark is not closed, or stands inside a quoted cell, so that rows run into one another`);
   const head = rows.slice(0, linesOfTitle).find(({ cells }) => ['date', 'aircraft'].every((column) => placesIn(cells).has(column as Column)));
   if (head === undefined) return nothing('no line of headings with a date and an aircraft was found');
   const header = head.cells;

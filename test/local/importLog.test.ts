@@ -43,8 +43,31 @@ describe('a file of flights', () => {
   it('leaves out a row that it cannot read, and names its line', () => {
     const log = importLog(file('date,aircraft,day landings', '2026-02-30,North,1', '2026-03-01,North,several', '2026-03-02,North,2', '21/11/26,North,1'));
     expect(log.flights.map(({ date }) => date)).toEqual(['2026-03-02']);
-    expect(log.problems).toEqual(['line 2: "2026-02-30" is no date', 'line 3: "several" under "day landings" is no number', 'line 5: "21/11/26" is no date']);
+    expect(log.problems).toEqual(['line 2: "2026-02-30" is no date', 'line 3: "several" under "day landings" is no whole number from 0 to 1,000', 'line 5: "21/11/26" is no date']);
     expect(importLog('nothing of the kind\n1,2,3').problems).toEqual(['no line of headings with a date and an aircraft was found']);
+  });
+
+  it('does not take hours for counts, nor a count or hours that cannot be', () => {
+    const log = importLog(file('date,aircraft,day landings,day full stop,hours', '2026-11-21,North,1:30,,1:30', '2026-11-22,North,1.4,,1', '2026-11-23,North,-1,,1', '2026-11-24,North,1,3,1', '2026-11-25,North,1,,-1', '2026-11-26,North,2,1,1:15'));
+    expect(log.flights).toEqual([{ date: '2026-11-26', aircraft: 'North', dayLandings: 2, dayFullStops: 1, hours: 1.25 }]);
+    expect(log.problems).toEqual([
+      'line 2: "1:30" under "day landings" is no whole number from 0 to 1,000', 'line 3: "1.4" under "day landings" is no whole number from 0 to 1,000', 'line 4: "-1" under "day landings" is no whole number from 0 to 1,000',
+      'line 5: 3 under "day full stop", more than landings', 'line 6: "-1" under "hours" is no number from 0 to 1,000',
+    ]);
+  });
+
+  it('does not take a row that decimal commas have moved along, nor rows that a quotation mark has run together', () => {
+    const commas = importLog(file('date,aircraft,hours,day landings', '2026-11-21,North,1,4,2', '2026-11-22,North,1,2,', ''));
+    expect(commas.flights).toEqual([{ date: '2026-11-22', aircraft: 'North', hours: 1, dayLandings: 2 }]);
+    expect(commas.problems).toEqual(['line 2: more cells than headings']);
+    const open = importLog(file('date,aircraft,hours', '2026-11-20,North,1', '2026-11-21,"North,1', '2026-11-22,South,1'));
+    expect([open.flights, open.problems]).toEqual([[], [expect.stringMatching(/^line 3: a quotation mark is not closed/)]]);
+  });
+
+  it('counts lines as the file has them, and passes over a time of day after a date', () => {
+    const log = importLog(file('date,aircraft,remarks,hours', '21.11.2026 10:00,North,"two', 'lines",1', 'Total,,,1'));
+    expect(log.flights.map(({ date }) => date)).toEqual(['2026-11-21']);
+    expect(log.problems).toEqual(['line 4: "Total" is no date']);
   });
 
   it('does not take landings of day and night together for those by day', () => {
