@@ -26,8 +26,22 @@ function standsElsewhere(workbook: Workbook, drawing: string, name: string | und
   return standsOn !== undefined && read !== undefined && standsOn.getSheetId() !== read.getSheetId();
 }
 
+type Markup = (workbook: Workbook, drawing: string, data: unknown) => string;
+const markups = new Map<string, Markup>();
+
+interface Box {
+  readonly id: string;
+  readonly componentKey: unknown;
+  readonly data?: unknown;
+}
+
+/** What stands in a box of the grid now; nothing where it is none of ours. */
+export const markupOf = (workbook: Workbook, { id, componentKey, data }: Box): string => markups.get(String(componentKey))?.(workbook, id, data) ?? '';
+
 export function registerDrawing<Data>(api: FUniver, { component, className, draw, nameOf }: Drawing<Data>): void {
   const formula = api.getFormula();
+  const markup = (workbook: Workbook, drawing: string, data: Data): string => (standsElsewhere(workbook, drawing, nameOf(data)) ? ofAnotherSheet : draw(workbook, data));
+  markups.set(component, (workbook, drawing, data) => markup(workbook, drawing, data as Data));
   const Box = ({ data, floatDomId }: { readonly data: Data; readonly floatDomId: string }): ReactElement => {
     const box = useRef<HTMLDivElement>(null);
     useEffect(() => {
@@ -35,7 +49,7 @@ export function registerDrawing<Data>(api: FUniver, { component, className, draw
       if (element === null) return undefined;
       const drawNow = (): void => {
         const workbook = api.getActiveWorkbook();
-        if (workbook !== null) element.innerHTML = standsElsewhere(workbook, floatDomId, nameOf(data)) ? ofAnotherSheet : draw(workbook, data);
+        if (workbook !== null) element.innerHTML = markup(workbook, floatDomId, data);
       };
       drawNow();
       const calculated = formula.calculationEnd(drawNow);

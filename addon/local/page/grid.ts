@@ -28,6 +28,9 @@ import { mendWait } from '../engine/mendWait';
 import type { SentenceBook } from '../engine/sentenceBook';
 import { functionHelp } from './functionHelp';
 
+/** The grid tells how far it is with these, and has no words for them itself. */
+const progressWords = { 'sheets-formula': { progress: { analyzing: 'Reading the formulas', calculating: 'Calculating', 'array-analysis': 'Reading the columns', 'array-calculation': 'Calculating', done: 'Done' } } };
+
 interface Preset {
   readonly plugins: readonly (PluginCtor<Plugin> | [PluginCtor<Plugin>, unknown])[];
 }
@@ -53,7 +56,7 @@ export function startGrid(container: string, book: SentenceBook): Grid {
   mendWait({ TriggerCalculationController }, engine);
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalFormattingWords, dataValidationWords, drawingWords, hyperLinkWords, noteWords) },
+    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalFormattingWords, dataValidationWords, drawingWords, hyperLinkWords, noteWords, progressWords) },
     logLevel: LogLevel.ERROR,
   });
   registerPresets(univer, [

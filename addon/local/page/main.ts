@@ -9,6 +9,7 @@ import { offerFiles } from './filesStrip';
 import { loadWorkbook, startGrid } from './grid';
 import { liveWorkbook } from './liveWorkbook';
 import { panelAnswers } from './panelAnswers';
+import { printSheets } from './printSheet';
 import { keepSaved } from './saving';
 import { showSentences } from './sentenceStrip';
 import { followLinks } from './sheetLinks';
@@ -32,6 +33,7 @@ async function start(): Promise<void> {
   const keeper = keepSaved(api, workbook, answer.headers.get('ETag') ?? '');
   const live = liveWorkbook(workbook, injector, calculated);
   offerFiles(live);
+  printSheets(api, live);
   showPanel(panelAnswers(live, keeper));
   tellAfterLoading(workbook);
   // For the browser's console and the tests of the page.
