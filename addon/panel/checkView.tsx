@@ -7,7 +7,7 @@ import { CheckedCalls } from './checkedCalls';
 import { CheckedSheet } from './checkedSheet';
 import { countsInWords, daysInWords, totalInWords } from './checkWords';
 import type { PanelHost } from './host';
-import { localToday } from './localToday';
+import { localTime, localToday } from './localToday';
 import { OutcomeLine } from './outcomeLine';
 import { pageTemplates } from './pageTemplates';
 
@@ -15,6 +15,8 @@ interface Checked {
   readonly report: CheckReport;
   /** Sentences: the days on which the sheets judge. */
   readonly days: readonly string[];
+  /** Of the user's clock. */
+  readonly at: string;
 }
 
 interface CheckedReportProps {
@@ -23,7 +25,7 @@ interface CheckedReportProps {
   readonly goTo: (finding: Finding) => void;
 }
 
-function CheckedReport({ checked: { report, days }, asking, goTo }: CheckedReportProps) {
+function CheckedReport({ checked: { report, days, at }, asking, goTo }: CheckedReportProps) {
   const sheets = [...new Set(report.findings.map(({ sheet }) => sheet))];
   return (
     <>
@@ -38,7 +40,7 @@ function CheckedReport({ checked: { report, days }, asking, goTo }: CheckedRepor
           <li key={text}>{text}</li>
         ))}
       </ul>
-      <p class="faint">The check looks at the sheets, not at the flight: a wrong entry is still wrong when nothing is found here, and a NO is still a NO.</p>
+      <p class="faint">As the workbook was at {at}. The check looks at the sheets, not at the flight: a wrong entry is still wrong when nothing is found here, and a NO is still a NO.</p>
       {sheets.map((sheet) => (
         <CheckedSheet key={sheet} name={sheet} findings={report.findings.filter((one) => one.sheet === sheet)} asking={asking} goTo={goTo} />
       ))}
@@ -54,7 +56,7 @@ export function CheckView({ host }: { readonly host: PanelHost }) {
     let next: Checked | undefined;
     try {
       const workbook = await host.ask('readWorkbook', { sheets: 'all' });
-      next = { report: checkWorkbook(workbook, pageTemplates(), localToday()), days: daysInWords(workbook) };
+      next = { report: checkWorkbook(workbook, pageTemplates(), localToday()), days: daysInWords(workbook), at: localTime() };
       return { shown: totalInWords(next.report) };
     } finally {
       // A report of before is never left standing after a check that failed.

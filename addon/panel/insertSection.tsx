@@ -12,7 +12,7 @@ interface InsertSectionProps {
 
 async function insert(host: PanelHost, keys: readonly string[]): Promise<string> {
   const { inserted, reads } = await host.ask('insertSheets', { keys });
-  const read = reads.length === 0 ? '' : ` They read what was there already: ${reads.join(', ')}.`;
+  const read = reads.length === 0 ? '' : ` ${inserted.length === 1 ? 'It reads' : 'They read'} what was there already: ${reads.join(', ')}.`;
   return `Inserted: ${inserted.join(', ')}.${read}`;
 }
 

@@ -5,11 +5,14 @@ import { AskButton } from './askButton';
 import { useAsking, type Said } from './asking';
 import { FileLink, type OwnFile } from './fileLink';
 import type { PanelHost } from './host';
+import { localTime } from './localToday';
 import { OutcomeLine } from './outcomeLine';
 import { pageTemplates } from './pageTemplates';
 
 interface Drawn {
   readonly of: string;
+  /** Of the user's clock. */
+  readonly at: string;
   readonly file: OwnFile;
 }
 
@@ -35,7 +38,7 @@ export function PictureView({ host }: { readonly host: PanelHost }) {
     try {
       const picture = await pictureFrom(host, place.current?.clientWidth ?? usualWidth);
       if ('none' in picture) return picture.none;
-      next = { of: picture.of, file: { name: fileName(picture.of), type: 'image/svg+xml', text: picture.svg } };
+      next = { of: picture.of, at: localTime(), file: { name: fileName(picture.of), type: 'image/svg+xml', text: picture.svg } };
       return { shown: `Drawn. ${picture.of}.` };
     } finally {
       // A picture of before stays in sight until the answer is there, and never beside one that says otherwise.
@@ -45,7 +48,7 @@ export function PictureView({ host }: { readonly host: PanelHost }) {
   return (
     <section ref={place}>
       <h2>Picture of the selected row</h2>
-      <p>Select a row of a hold, a descent, a loading or a recency item. It is drawn as its cells are now; after a change, draw it again.</p>
+      <p>Select a row of a hold, a descent, a loading or a recency item. It is drawn from its cells as they are now.</p>
       <AskButton look="main" asking={asking} ask={() => asking.run('Reading the sheet.', draw)}>
         Draw the selected row
       </AskButton>
@@ -54,6 +57,7 @@ export function PictureView({ host }: { readonly host: PanelHost }) {
           {/* The pictures escape every text they are given. */}
           <div class="picture" dangerouslySetInnerHTML={{ __html: drawn.file.text }} />
           <figcaption>{drawn.of}</figcaption>
+          <p class="faint">As the cells were at {drawn.at}. Later changes show when you draw it again.</p>
           <FileLink file={drawn.file} label="Save the picture (SVG)" />
         </figure>
       )}

@@ -59,6 +59,7 @@ describe('Sheets', () => {
     await press('Insert every sheet');
     expect(await said('done')).toBe(`Inserted: ${names.join(', ')}.`);
     expect(double.document.sheets).toHaveLength(1 + sheetTemplates.length);
+    await Promise.all([page.getByText(/^Inserted: Data ledger 2\. It reads what was there already: /).waitFor(), press('Data ledger')]);
   });
 
   it('tells a refusal in words', async () => {

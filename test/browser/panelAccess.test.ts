@@ -114,6 +114,7 @@ describe.each([['light', false], ['dark', true]] as const)('the panel, %s', (_, 
     replies = { readWorkbook: { answer: selecting(demo, sheet, row) } };
     await press('Draw the selected row', 'shown');
     await page.locator('figcaption', { hasText: sheet }).waitFor();
+    expect(await page.getByText('As the cells were at').innerText()).toMatch(/^As the cells were at \d\d:\d\d:\d\d\. Later changes show when you draw it again\.$/);
     await look(`the picture of ${sheet}`);
   });
 
@@ -121,6 +122,7 @@ describe.each([['light', false], ['dark', true]] as const)('the panel, %s', (_, 
     await showView(page, 'Check');
     replies = { readWorkbook: { answer: demo } };
     await press('Check this workbook', 'shown');
+    expect(await page.getByText('As the workbook was at').innerText()).toMatch(/^As the workbook was at \d\d:\d\d:\d\d\. /);
     await look('the demo');
     replies = { readWorkbook: { answer: spoilt(demo) }, goTo: { answer: { cell: 'B1' } } };
     await press('Check this workbook', 'shown');

@@ -55,7 +55,7 @@ export function panelAnswers(live: LiveWorkbook, keeper: Keeper): PanelAnswers {
     insertSheets: ({ keys }) =>
       changeAndReload(live, keeper, (saved) => {
         const { data, inserted, reads } = withSheetsInserted(saved, sheetTemplates, keys);
-        const read = reads.length === 0 ? '' : ` They read what was there already: ${listed(reads)}.`;
+        const read = reads.length === 0 ? '' : ` ${inserted.length === 1 ? 'It reads' : 'They read'} what was there already: ${listed(reads)}.`;
         return { data, said: `Inserted: ${listed(inserted)}.${read}`, sheet: inserted[0] };
       }),
     updateSheets: ({ set, entries }) =>
