@@ -84,6 +84,12 @@ describe.each([['light', false], ['dark', true]] as const)('the panel, %s', (_, 
 
   it('Sheets, with older ones, notes and a refusal', async () => {
     await look('as it opens');
+    const tabHeights = (): Promise<number[]> => page.getByRole('tab').evaluateAll((tabs) => tabs.map((tab) => (tab as unknown as { offsetHeight: number }).offsetHeight));
+    const oneLine = await tabHeights();
+    // Half as wide is zoomed to twice the size: words stay whole.
+    await page.setViewportSize({ width: 150, height: 350 });
+    expect([await tabHeights(), await scrolledWidth(page)]).toEqual([oneLine, 150]);
+    await page.setViewportSize({ width: 300, height: 700 });
     expect(await page.locator('.caution').innerText()).toBe('Planning aid only: the approved manual, official data, local rules and the pilot in command decide.');
     replies = { readWorkbook: { answer: older(demo) } };
     await press('Look for older sheets', 'done');
