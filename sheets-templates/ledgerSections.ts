@@ -77,6 +77,15 @@ export function licenceCells({ licences }: LedgerPlaces): TemplateCell[] {
   ];
 }
 
+/** An aircraft spelled otherwise among the members leaves its whole cost to the others: that is said. Spellings as our functions compare them. */
+function statementHelp({ members, licences }: Pick<LedgerPlaces, 'members' | 'licences'>): string {
+  const plain = (range: string): string => `SUBSTITUTE(SUBSTITUTE(LOWER(TRIM(${range})),"-"," "),"_"," ")`;
+  const aircraft = column(members, 'B');
+  const strangers = `SUMPRODUCT((${aircraft}<>"")*(${plain(aircraft)}<>"all")*ISNA(MATCH(${plain(aircraft)},${plain(column(licences, 'A'))},0)))`;
+  const help = 'At the next renewal of every licence, once each.';
+  return `=IFERROR("${help}"&IF(${strangers}=0,""," Rows of members in an aircraft that no licence names: "&${strangers}&". Where it is only spelled otherwise, the others bear its cost alone."),"${help}")`;
+}
+
 export function memberCells({ members, licences }: LedgerPlaces): TemplateCell[] {
   const of = (letter: string): string => column(licences, letter);
   const call = formulaCall('COST_STATEMENT', of('A'), of('E'), of('F'), of('G'), `$A$${members.first}:$D$${members.last}`);
@@ -88,7 +97,7 @@ export function memberCells({ members, licences }: LedgerPlaces): TemplateCell[]
     ...listHeading(members.head - 2, 1, 7, '6  Who takes part in which aircraft', helpUnlessBeside(members, 'A', 'A member', 'Hours flown and agreed shares; aircraft "all" takes part in every one.')),
     ...listHeads(members.head, 1, ['member', 'aircraft', 'hours', 'share']),
     ...entryList(members, 1, [typedText, typedText, typedNumber('one'), typedNumber('one')], demoMembers),
-    ...listHeading(members.head - 2, 9, 13, '7  What each member owes, and each aircraft costs', 'At the next renewal of every licence, once each.'),
+    ...listHeading(members.head - 2, 9, 13, '7  What each member owes, and each aircraft costs', statementHelp({ members, licences })),
     ...listHeads(members.head, 9, ['by', 'name', '', 'amount', 'of which']),
     ...spillList(members, 9, looks, call),
   ];

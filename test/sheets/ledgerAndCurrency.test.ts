@@ -163,6 +163,15 @@ describe('the Data ledger, filled in badly', () => {
     workbook.dispose();
   });
 
+  it('says where a member takes part in an aircraft that no licence names', async () => {
+    const help = `I${members.head - 1}`;
+    const workbook = await opened({ [`B${members.first}`]: 'demo_1' });
+    expect(workbook.value(name, help)).toBe('At the next renewal of every licence, once each.');
+    await workbook.set(name, { [`B${members.first}`]: 'DEMO1' });
+    expect(workbook.value(name, help)).toMatch(/once each\. Rows of members in an aircraft that no licence names: 1\. /);
+    workbook.dispose();
+  });
+
   it('adds up a renewal of the very day though that day has a time, and nothing on a day that is a text', async () => {
     const timed = await opened({ [`C${licences.first}`]: { date: '2026-11-15' } }, 46_341.6);
     expect(timed.values(name, `L${licences.first}:L${licences.first + 1}`)).toEqual([[480], [480]]);
