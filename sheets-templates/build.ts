@@ -71,5 +71,16 @@ export const namedFor = (word: string, verdicts: string, what: string): string =
 /** Formula text: no more than so many characters, so that a long list keeps its beginning in sight and says that it goes on. */
 export const capped = (text: string, most: number): string => `IF(LEN(${text})>${most},LEFT(${text},${most})&" ... more below",${text})`;
 
+/**
+ * Formula text: how many cells are filled between a list and the rows that stood next to it. A range does not grow by a row that is put in
+ * above its first or below its last, so what is typed there would be read by nobody. Rows that are taken away do no harm.
+ */
+export function filledOutside({ first, last }: { readonly first: number; readonly last: number }, from: string, to: string, next: { readonly above?: number; readonly below?: number }): string {
+  const { above = first, below = last } = next;
+  const cells = (top: number, bottom: number): string => `COUNTA($${from}$${top}:$${to}$${bottom})`;
+  const apart = [...(above < first ? [above] : []), ...(below > last ? [below] : [])];
+  return `(${[cells(above, below), cells(first, last), ...apart.map((row) => cells(row, row))].join('-')})`;
+}
+
 export const caution =
   "Planning aid only. The aircraft's approved manual, current official data, local rules and the pilot in command decide. Nothing here is certified or approved.";

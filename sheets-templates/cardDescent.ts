@@ -1,5 +1,5 @@
 // The descent half of the Descent and hold card: crossing restrictions, and the plan by schedule and winds for one of them.
-import { area, cell, inputRows, line, worstOf, type Content, type Field } from './build';
+import { area, cell, filledOutside, inputRows, line, worstOf, type Content, type Field } from './build';
 import type { FormatName } from './look';
 import { formulaCall, type TemplateCell, type Validation } from './template';
 
@@ -14,6 +14,12 @@ export const plan = { first: 40, last: 49 } as const;
 
 type Rows = { readonly first: number; readonly last: number };
 const rows = ({ first, last }: Rows, column: string, lastColumn = column): string => `${column}${first}:${lastColumn}${last}`;
+/** The rows of a list that formulas read: with the blank row below, so that a row put in after the last is read too. */
+const readRows = ({ first, last }: Rows): Rows => ({ first, last: last + 1 });
+const read = (list: Rows, column: string, lastColumn = column): string => rows(readRows(list), column, lastColumn);
+/** Formula text: whether something stands between the heads of a list and its first row, where it is not read. */
+const strayAbove = (list: Rows, from: string, to: string): string => `${filledOutside(readRows(list), from, to, { above: list.first - 1 })}>0`;
+const moveDown = (what: string): string => `"${what} stands right below the heads of its list, where it is not read: move it down"`;
 
 /** Invented: fix, distance to go, miles before it, altitude, kind. */
 const crossingValues: readonly (readonly Content[])[] = [
@@ -29,12 +35,12 @@ const padded = (values: readonly (readonly Content[])[], { first, last }: Rows, 
   ...Array.from({ length: last - first + 1 - values.length }, () => Array<Content>(width).fill(undefined)),
 ];
 
-const crossingsCall = formulaCall('DESCENT_CROSSINGS', ...['A', 'B', 'C', 'D', 'E'].map((column) => rows(crossings, column)), 'B7', 'B8', 'B9');
-const starts = rows(crossings, 'F');
-const verdicts = rows(crossings, 'J');
+const crossingsCall = formulaCall('DESCENT_CROSSINGS', ...['A', 'B', 'C', 'D', 'E'].map((column) => read(crossings, column)), 'B7', 'B8', 'B9');
+const starts = read(crossings, 'F');
+const verdicts = read(crossings, 'J');
 /** Row, within the restrictions, of the one that decides the start. */
 const deciding = `MATCH(MIN(${starts}),${starts},0)`;
-const ofDeciding = (column: string): string => `INDEX(${rows(crossings, column)},${deciding})`;
+const ofDeciding = (column: string): string => `INDEX(${read(crossings, column)},${deciding})`;
 
 const crossingCells: TemplateCell[] = [
   ...headingAcross(6, '1  Crossing restrictions'),
@@ -54,9 +60,9 @@ const crossingCells: TemplateCell[] = [
 ];
 
 /** Row, within the restrictions, of the one planned for: the named one, or the deciding one where none is named. */
-const planned = `IF($B$23="",${deciding},MATCH($B$23,${rows(crossings, 'A')},0))`;
-const ofPlanned = (column: string): string => `INDEX(${rows(crossings, column)},${planned})`;
-const planCall = formulaCall('DESCENT_PLAN', 'B7', 'B25', rows(schedule, 'E', 'G'), rows(winds, 'E', 'G'), 'B28', 'B29', 'B26', 'B30');
+const planned = `IF($B$23="",${deciding},MATCH($B$23,${read(crossings, 'A')},0))`;
+const ofPlanned = (column: string): string => `INDEX(${read(crossings, column)},${planned})`;
+const planCall = formulaCall('DESCENT_PLAN', 'B7', 'B25', read(schedule, 'E', 'G'), read(winds, 'E', 'G'), 'B28', 'B29', 'B26', 'B30');
 const planLine = `COUNT(${rows(plan, 'A')})`;
 /** With no plan there is no last row; INDEX with row 0 would be the whole column, which spills. */
 const ofLastLine = (column: string): string => `IF(${planLine}=0,NA(),INDEX(${rows(plan, column)},${planLine}))`;
@@ -96,18 +102,26 @@ const planCells: TemplateCell[] = [
 
 export const descentCells: readonly TemplateCell[] = [...crossingCells, ...planCells];
 
-export const crossingsVerdict = worstOf(verdicts, `COUNTA(${rows(crossings, 'D')})`);
+/** Rows with any entry; each of them must have a verdict. */
+const crossingsEntered = `(ROWS(${read(crossings, 'A')})-COUNTIFS(${['A', 'B', 'C', 'D', 'E'].map((column) => `${read(crossings, column)},""`).join(',')}))`;
+const crossingAbove = strayAbove(crossings, 'A', 'E');
+export const crossingsVerdict = `=IF(${crossingAbove},"UNKNOWN",${worstOf(verdicts, crossingsEntered).slice(1)})`;
 /** Half a degree of difference moves the start by miles. Common practice, no source. */
 const differs = 'IFERROR(ABS(B35-IF(B8="",3,B8))>1/2,FALSE)';
 /**
  * The plan is judged by whether its start still lies ahead; it meets the one crossing it is made for. The others are judged at the
  * angle, so an angle that is not the plan's has to be looked at.
  */
-export const planVerdict = `=IFERROR(IF(ISNUMBER(B32),IF(B32<0,"NO",IF(${differs},"CHECK","OK")),"UNKNOWN"),"UNKNOWN")`;
-export const crossingsReason = `=IF(COUNTA(${rows(crossings, 'D')})=0,"no restriction entered",COUNTIF(${verdicts},"OK")&" of "&COUNTA(${rows(crossings, 'D')})&" met; start in "&IF(F7="","?",ROUND(F7,1))&" NM, "&F9&" decides")`;
+const bandAbove = strayAbove(schedule, 'E', 'G');
+const windAbove = strayAbove(winds, 'E', 'G');
+export const planVerdict = `=IF(OR(${crossingAbove},${bandAbove},${windAbove}),"UNKNOWN",IFERROR(IF(ISNUMBER(B32),IF(B32<0,"NO",IF(${differs},"CHECK","OK")),"UNKNOWN"),"UNKNOWN"))`;
+export const crossingsReason =
+  `=IF(${crossingAbove},${moveDown('A restriction')},IF(${crossingsEntered}=0,"no restriction entered",` +
+  `IF(COUNTIF(${verdicts},"OK")+COUNTIF(${verdicts},"NO")+COUNTIF(${verdicts},"UNKNOWN")=0,"not computed: altitude now, or the distance, altitude or kind of a restriction is missing or out of its range",` +
+  `COUNTIF(${verdicts},"OK")&" of "&${crossingsEntered}&" met"&IF(F7="","; none asks for a descent","; start in "&ROUND(F7,1)&" NM, "&F9&" decides"))))`;
 export const planReason =
-  `=IF(ISNUMBER(B32),IF(B32<0,"the start lies "&ROUND(-B32,1)&" NM behind","start down in "&ROUND(B32,1)&" NM for "&C23)` +
-  `&IF(${differs},"; its angle is "&ROUND(B35,1)&", crossings are judged at "&IF(B8="",3,B8),""),"not computed: an entry is missing, or out of its range")`;
+  `=IF(${bandAbove},${moveDown('A row of the schedule')},IF(${windAbove},${moveDown('A wind')},IF(ISNUMBER(B32),IF(B32<0,"the start lies "&ROUND(-B32,1)&" NM behind","start down in "&ROUND(B32,1)&" NM for "&C23)` +
+  `&IF(${differs},"; its angle is "&ROUND(B35,1)&", crossings are judged at "&IF(B8="",3,B8),""),"not computed: an entry is missing, or out of its range; the rows of schedule and winds must reach from the altitude now to the crossing")))`;
 
 export const descentVerdictRanges: readonly string[] = [verdicts];
 

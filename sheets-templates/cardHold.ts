@@ -27,8 +27,10 @@ const asWords = (code: string): string => [...code].map((letter) => letterWords[
 const side = `SUBSTITUTE(SUBSTITUTE(UPPER($B$${row.side}),"-","")," ","")`;
 const pointAmong = (column: string): string => `MATCH(${side},$${column}$${points.first}:$${column}$${points.last},0)`;
 const reciprocal = (degrees: string): string => `IF(MOD(${degrees}+180,360)=0,360,MOD(${degrees}+180,360))`;
+/** Degrees, as a number or in a cell that keeps what is typed as text. */
+const bearing = `VALUE($B$${row.side})`;
 const inboundFormula =
-  `=IFERROR(IF($B$${row.side}="","",IF(ISNUMBER($B$${row.side}),IF(OR($B$${row.side}<0,$B$${row.side}>360),"",${reciprocal(`$B$${row.side}`)}),` +
+  `=IFERROR(IF($B$${row.side}="","",IF(ISNUMBER(${bearing}),IF(OR(${bearing}<0,${bearing}>360),"",${reciprocal(bearing)}),` +
   `${reciprocal(`(IFERROR(${pointAmong('A')},${pointAmong('B')})-1)*360/16`)})),"")`;
 
 const briefCall = formulaCall('HOLD_BRIEF', ...(['heading', 'inbound', 'turns', 'altitude', 'speed', 'leg', 'windFrom', 'wind', 'temperature'] as const).map((name) => `B${row[name]}`));

@@ -21,7 +21,7 @@ const judgedCells: TemplateCell[] = judged.flatMap(([item, verdict, reason], ind
 export const descentHoldCard: SheetTemplate = {
   key: 'card',
   name: sheetNames.card,
-  version: 1,
+  version: 2,
   rows: holdLastRow + 2,
   columns: 11,
   columnWidths: [120, 68, 56, 72, 156, 60, 52, 50, 46, 80, 175],
@@ -48,7 +48,7 @@ export const descentHoldCard: SheetTemplate = {
       column: 9,
       width: 300,
       height: 330,
-      drawn: { kind: 'descent', from: { plan: `A${plan.first}:H${plan.last}`, endsAt: 'B27', crossings: `A${crossings.first}:E${crossings.last}` } },
+      drawn: { kind: 'descent', from: { plan: `A${plan.first}:H${plan.last}`, endsAt: 'B27', crossings: `A${crossings.first}:E${crossings.last + 1}` } },
     },
     { title: 'Hold', row: holdTop + 1, column: 9, width: 300, height: 420, drawn: { kind: 'hold', up: 'north', from: { ...holdPlaces, brief: briefRange } } },
   ],

@@ -30,6 +30,8 @@ export const balanceCells = {
   burnReasons: 'H47:H49',
   /** Every verdict of the loading: points, lateral balance, burn; and of its entries, station by station. */
   loadingVerdicts: 'B44:B64',
+  /** The aircraft of each station: as many of the one in use, so many verdicts of entries there must be. */
+  stationAircraft: 'A7:A24',
   entryNames: 'G8:G23',
   entryVerdicts: 'H8:H23',
   entryReasons: 'I8:I23',
@@ -39,6 +41,7 @@ export const balanceCells = {
 export const cardCells = {
   crossings: { verdict: 'E2', reason: 'F2' },
   descent: { verdict: 'E3', reason: 'F3' },
+  schedule: 'E24:G29',
   hold: { verdict: 'E4', reason: 'F4' },
   startDown: 'F7',
   startDecided: 'F9',

@@ -4,14 +4,14 @@ import type { FormatName } from './look';
 import { tableInUse } from './manualTables';
 import { balanceCells, sheetNames } from './places';
 import { formulaCall, type TemplateCell } from './template';
-import { blockRows, entryRows as rows, type Block } from './tripRows';
+import { blockRows, correctionsRead, entryRows as rows, type Block } from './tripRows';
 
-/** Of the rows of a brief with four corrections: knots and per cent to a tenth, the ratio to a hundredth. */
-const briefFormats: readonly FormatName[] = ['whole', 'whole', 'one', 'one', 'whole', 'one', 'one', 'one', 'one', 'whole', 'whole', 'whole', 'whole', 'two', 'whole'];
+/** Of the rows of a brief with four corrections: knots and per cent to a tenth, the ratio to a hundredth; then room for a fifth. */
+const briefFormats: readonly FormatName[] = ['whole', 'whole', 'one', 'one', 'whole', 'one', 'one', 'one', 'one', 'whole', 'whole', 'whole', 'whole', 'two', 'whole', 'whole'];
 const limitFormats: readonly FormatName[] = ['whole', 'whole', 'one', 'one', 'whole'];
 
 function spill(block: Block, call: string, formats: readonly FormatName[], note: string): TemplateCell[] {
-  return formats.flatMap((format, index) =>
+  return formats.slice(0, block.last - block.first + 1).flatMap((format, index) =>
     line(block.first + index, 6, [index === 0 ? `=${call}` : undefined, 'computedText', index === 0 ? { note } : {}], [undefined, 'computed', { format }], [undefined, 'unit'], [undefined, 'unit']),
   );
 }
@@ -26,7 +26,8 @@ interface Runway {
 function given({ table, column, weight, corrections }: Runway): string[] {
   const at = (row: number): string => `${column}${row}`;
   const entries = [rows.runway, rows.available, rows.elevation, rows.altimeter, rows.temperature, rows.windFrom, rows.wind, rows.factor].map(at);
-  return [tableInUse(table), '"over 50 ft"', on(sheetNames.balance, weight), ...entries, area(corrections.first, 1, corrections.last, 4)];
+  const { first, last } = correctionsRead(corrections);
+  return [tableInUse(table), '"over 50 ft"', on(sheetNames.balance, weight), ...entries, area(first, 1, last, 4)];
 }
 
 const takeoff: Runway = { table: 'takeoff', column: 'B', weight: balanceCells.takeoffWeight, corrections: blockRows.takeoffCorrections };

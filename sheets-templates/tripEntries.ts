@@ -33,7 +33,7 @@ export const fieldEntries: readonly FieldEntry[] = [
   { row: rows.windFrom, label: 'wind from', values: [reportedWind(blockRows.reportValues.first, 'B'), reportedWind(blockRows.reportValues.last, 'C')], unit: 'deg magnetic', format: 'degrees' },
   { row: rows.wind, label: 'wind', values: reported('D'), unit: 'kt', format: 'whole' },
   { row: rows.runway, label: 'runway direction', values: [210, 80], unit: 'deg magnetic', format: 'degrees' },
-  { row: rows.available, label: 'distance available', values: [3400, 3600], unit: 'as manual', format: 'whole' },
+  { row: rows.available, label: 'distance available', values: [3400, 3600], unit: `=IFERROR(${ofAircraft('distance in')}&"","as manual")`, format: 'whole' },
   { row: rows.factor, label: 'safety factor', values: [1.5, 1.67], unit: 'times', format: 'two' },
 ];
 
@@ -41,17 +41,19 @@ interface SingleEntry {
   readonly row: number;
   readonly label: string;
   readonly value: number;
+  /** What a light aircraft flies with, widely taken; a number beyond is looked at. */
+  readonly usual: readonly [least: number, most: number];
   readonly unit: string;
   readonly format: FormatName;
   readonly note: string;
 }
 
 export const singleEntries: readonly SingleEntry[] = [
-  { row: rows.gradient, label: 'climb gradient needed', value: 200, unit: 'ft/NM', format: 'whole', note: '200 ft/NM is the standard departure (AIM 5-2-9); more where the chart says so.' },
-  { row: rows.climbSpeed, label: 'groundspeed in the climb', value: 85, unit: 'kt', format: 'whole', note: 'With the wind: a tailwind needs a higher rate.' },
-  { row: rows.cruiseSpeed, label: 'cruise groundspeed', value: 118, unit: 'kt', format: 'whole', note: 'From true airspeed and the wind aloft.' },
-  { row: rows.fuelFlow, label: 'fuel flow', value: 10.5, unit: 'an hour', format: 'one', note: 'In the fuel unit of the aircraft list, an hour.' },
-  { row: rows.reserve, label: 'reserve wanted', value: 45, unit: 'minutes', format: 'whole', note: '14 CFR 91.151: 30 minutes by day, 45 by night, for VFR; 91.167: 45 minutes for IFR.' },
+  { row: rows.gradient, label: 'climb gradient needed', value: 200, usual: [0, 3000], unit: 'ft/NM', format: 'whole', note: '200 ft/NM is the standard departure (AIM 5-2-9); more where the chart says so.' },
+  { row: rows.climbSpeed, label: 'groundspeed in the climb', value: 85, usual: [20, 400], unit: 'kt', format: 'whole', note: 'With the wind: a tailwind needs a higher rate.' },
+  { row: rows.cruiseSpeed, label: 'cruise groundspeed', value: 118, usual: [20, 600], unit: 'kt', format: 'whole', note: 'From true airspeed and the wind aloft.' },
+  { row: rows.fuelFlow, label: 'fuel flow', value: 10.5, usual: [1, 1000], unit: `=IFERROR(${ofAircraft('fuel in')}&" an hour","an hour")`, format: 'one', note: 'In the fuel unit of the aircraft list, an hour.' },
+  { row: rows.reserve, label: 'reserve wanted', value: 45, usual: [10, 600], unit: 'minutes', format: 'whole', note: '14 CFR 91.151: 30 minutes by day, 45 by night, for VFR; 91.167: 45 minutes for IFR.' },
 ];
 
 /** Name, percent, for each, amount. A blank amount of headwind or tailwind is taken from the wind above. */
@@ -68,7 +70,7 @@ const landingValues: readonly (readonly Content[])[] = [
   ['slope, down', 5, 1, 0],
 ];
 
-const correctionHeads: readonly Field[] = ['correction', 'percent', 'for each', 'amount'].map((head) => [head, 'columnHead'] as const);
+const correctionHeads: readonly Field[] = [['correction', 'columnHead'], ['percent', 'columnHead', { note: 'Of the distance, for each so much of the amount; 20 percent is typed 20.' }], ['for each', 'columnHead'], ['amount', 'columnHead', { note: 'A blank amount of headwind or tailwind is filled in from the wind above.' }]];
 const wide = (title: string): Field[] => [[title, 'heading'], ['', 'heading'], ['', 'heading'], ['', 'heading']];
 
 const corrections = (row: number, values: readonly (readonly Content[])[], title: string): TemplateCell[] => [
@@ -111,7 +113,7 @@ const [onBoard, taxi] = [on(sheetNames.balance, balanceCells.fuelOnBoard), on(sh
 const fuelCells: TemplateCell[] = [
   ...line(39, 1, ...wide('4  En route and fuel')),
   ...computed(rows.timeEnRoute, 'time en route', `=IFERROR(IF(AND(ISNUMBER(F${rows.leg}),B${rows.cruiseSpeed}>0),F${rows.leg}/B${rows.cruiseSpeed}*60,""),"")`, 'minutes', 'whole', 'Distance of the leg / cruise groundspeed, without climb and approach.'),
-  ...computed(rows.tripFuel, 'trip fuel', `=IF(AND(ISNUMBER(${time}),ISNUMBER(${flow})),${flow}*${time}/60,"")`, 'fuel unit', 'one', 'Time en route x fuel flow.'),
+  ...computed(rows.tripFuel, 'trip fuel', `=IF(AND(ISNUMBER(${time}),ISNUMBER(${flow})),${flow}*${time}/60,"")`, `=IFERROR(${ofAircraft('fuel in')}&"","fuel unit")`, 'one', 'Time en route x fuel flow.'),
   ...computed(rows.fuelLeft, 'fuel left at landing', `=IFERROR(IF(AND(ISNUMBER(${onBoard}),ISNUMBER(${taxi}),ISNUMBER(${fuel})),(${onBoard}-${taxi}-${fuel})/${flow}*60,""),"")`, 'minutes', 'whole', 'On board less taxi less trip fuel, at the fuel flow.'),
 ];
 
@@ -157,7 +159,6 @@ export const crosswindShown = ofAircraft('crosswind shown, kt');
 export const leftHalf: TemplateCell[] = [
   ...tripCells,
   ...corrections(blockRows.takeoffCorrections.first, takeoffValues, '3  Take-off and climb'),
-  cell(blockRows.takeoffCorrections.last + 1, 1, 'Percent for each so much; a blank wind is filled in.', 'subtitle'),
   ...corrections(blockRows.landingCorrections.first, landingValues, '5  Landing'),
   ...singleEntries.flatMap(({ row, label, value, unit, format, note }) => entry(row, label, value, unit, { format, note })),
   ...climbCells,

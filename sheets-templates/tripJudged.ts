@@ -1,18 +1,14 @@
-// The verdict of each item of the Trip sheet with its reason, and the navigation data and papers.
-import { area, cell, line, on, verdictOf, worstOf, type Content, type Field } from './build';
+// The verdict of each item of the Trip sheet with its reason.
+import { area, cell, line, on, verdictOf, worstOf } from './build';
 import { balanceCells, cardCells, sheetNames } from './places';
 import { formulaCall, type TemplateCell } from './template';
-import { crosswindShown, fieldEntries, singleEntries, usableFuel } from './tripEntries';
+import { entriesReason, entriesVerdict } from './tripEntriesJudged';
+import { crosswindShown, usableFuel } from './tripEntries';
+import { dataCells, dataReason, dataSpill, dataVerdict, isDay } from './tripPapers';
 import { blockRows, entryRows as rows, type Block } from './tripRows';
 
 const balance = (place: string): string => on(sheetNames.balance, place);
-const { judged, databases } = blockRows;
-
-/** "label (departure)" for each entry that is not a number; nothing when all are there. */
-const missingEntries = `TEXTJOIN(", ",TRUE,${[
-  ...fieldEntries.flatMap(({ row, label }) => [`IF(ISNUMBER(B${row}),"","${label} (departure)")`, `IF(ISNUMBER(C${row}),"","${label} (destination)")`]),
-  ...singleEntries.map(({ row, label }) => `IF(ISNUMBER(B${row}),"","${label}")`),
-].join(',')})`;
+const { judged } = blockRows;
 
 /** The verdict row of a brief that lies in columns item, value, unit. */
 const ofBrief = ({ first, last }: Block, item: string, value: string): string => `INDEX(${value}${first}:${value}${last},MATCH("verdict",${item}${first}:${item}${last},0))`;
@@ -38,72 +34,73 @@ const burnReason = (verdict: string): string => {
 };
 
 const entryVerdicts = balance(balanceCells.entryVerdicts);
-const entriesReason = `=IFERROR(INDEX(${balance(balanceCells.entryNames)},MATCH("CHECK",${entryVerdicts},0))&": "&INDEX(${balance(balanceCells.entryReasons)},MATCH("CHECK",${entryVerdicts},0)),IF(COUNTIF(${entryVerdicts},"OK")>0,"nothing looks swapped, doubled or in another unit",${loadingNotComputed}))`;
+const loadingEntriesReason = `=IFERROR(INDEX(${balance(balanceCells.entryNames)},MATCH("CHECK",${entryVerdicts},0))&": "&INDEX(${balance(balanceCells.entryReasons)},MATCH("CHECK",${entryVerdicts},0)),IF(COUNTIF(${entryVerdicts},"OK")>0,"nothing looks swapped, doubled or in another unit",${loadingNotComputed}))`;
 
 const [left, reserve] = [rows.fuelLeft, rows.reserve].map((row) => `B${row}`);
 const onBoard = balance(balanceCells.fuelOnBoard);
-
-/** A paper or a recency with a last good day, against the last day of the trip. */
-const lastDay = `$B$${rows.lastDay}`;
-const through = (day: string): string => `=IF(AND(ISNUMBER(${day}),ISNUMBER(${lastDay})),IF(${day}>=${lastDay},"OK","NO"),"UNKNOWN")`;
-const throughReason = (day: string): string => `=IF(AND(ISNUMBER(${day}),ISNUMBER(${lastDay})),"good through "&TEXT(${day},"yyyy-mm-dd")&", the trip ends "&TEXT(${lastDay},"yyyy-mm-dd"),"a date is missing")`;
 
 const fuelVerdict =
   `=IFERROR(IF(AND(ISNUMBER(${left}),ISNUMBER(${reserve}),ISNUMBER(${onBoard}),ISNUMBER(${usableFuel})),` +
   `IF(OR(${left}<${reserve},${onBoard}>${usableFuel}),"NO","OK"),"UNKNOWN"),"UNKNOWN")`;
 const fuelReason =
   `=IFERROR(IF(AND(ISNUMBER(${left}),ISNUMBER(${reserve}),ISNUMBER(${onBoard})),IF(${onBoard}>${usableFuel},"more fuel entered than is usable",` +
-  `ROUND(${left},0)&" minutes left at landing, "&ROUND(${reserve},0)&" wanted"),"not computed: an entry of fuel is missing"),"not computed: an entry of fuel is missing")`;
+  `ROUNDDOWN(${left},0)&" minutes left at landing, "&ROUND(${reserve},0)&" wanted"),"not computed: an entry of fuel is missing"),"not computed: an entry of fuel is missing")`;
 
-
-const dataSpill = `G${databases.first}:G${databases.last}`;
-const dataNames = `A${databases.first}:A${databases.last}`;
-const dataReason = `=IF(COUNTA(${dataNames})=0,"no database listed",COUNTIF(${dataSpill},"OK")&" of "&COUNTA(${dataNames})&" current from the first to the last day")`;
 
 const [firstDay, endDay] = [`B${rows.firstDay}`, `B${rows.lastDay}`];
 /** A report of another day of the month than the first day of the trip. */
 const otherDay = ({ first, last }: Block): string => `OR(${[first, last].map((row) => `IF(B${row}="",FALSE,VALUE(LEFT(B${row},2))<>DAY(${firstDay}))`).join(',')})`;
 const oldReport = `IFERROR(${otherDay(blockRows.reportValues)},FALSE)`;
-const datesVerdict = `=IF(AND(ISNUMBER(${firstDay}),ISNUMBER(${endDay}),ISNUMBER(as_of)),IF(${endDay}<${firstDay},"NO",IF(OR(${firstDay}<as_of,${oldReport}),"CHECK","OK")),"UNKNOWN")`;
+const allDays = `AND(${[firstDay, endDay, 'as_of'].map(isDay).join(',')})`;
+const datesVerdict = `=IF(${allDays},IF(${endDay}<${firstDay},"NO",IF(OR(${firstDay}<as_of,${oldReport}),"CHECK","OK")),"UNKNOWN")`;
 const datesReason =
-  `=IF(AND(ISNUMBER(${firstDay}),ISNUMBER(${endDay}),ISNUMBER(as_of)),IF(${endDay}<${firstDay},"the last day is before the first",` +
-  `IF(${firstDay}<as_of,"the first day lies before as_of on Start",IF(${oldReport},"a weather report is of another day than the first","the trip lies ahead of as_of"))),"a day is missing")`;
+  `=IF(${allDays},IF(${endDay}<${firstDay},"the last day is before the first",` +
+  `IF(${firstDay}<as_of,"the first day lies before as_of on Start",IF(${oldReport},"a weather report is of another day than the first","the trip lies ahead of as_of"))),"a day is missing, or is none: first day, last day, or as_of on Start")`;
 
-const brief = (label: string, block: Block, item: string, value: string, unit: string): readonly [string, string, string] => [
+/** The weights come from Weight and balance, so that a reason there must not be looked for here. */
+const weightless = (weight: string): string => `IF(ISNUMBER(${balance(weight)}),${notComputed},"not computed: no weight, see Weight and balance")`;
+const brief = (label: string, block: Block, [item, value, unit]: readonly [string, string, string], weight: string): readonly [string, string, string] => [
   label,
   verdictOf(ofBrief(block, item, value)),
-  `=IFERROR(${ofBrief(block, item, unit)},${notComputed})`,
+  `=IFERROR(${ofBrief(block, item, unit)},${weightless(weight)})`,
 ];
 
-const crosswind = ({ first, last }: Block): string => `ABS(INDEX(G${first}:G${last},MATCH("crosswind",F${first}:F${last},0)))`;
-const [crossTakeoff, crossLanding] = [crosswind(blockRows.takeoffBrief), crosswind(blockRows.landingBrief)];
+/** The part across of the wind, or of the gusts that the report tells where they are more. */
+const crosswind = ({ first, last }: Block, column: 'B' | 'C', reportRow: number): string => {
+  const steady = `ABS(INDEX(G${first}:G${last},MATCH("crosswind",F${first}:F${last},0)))`;
+  return `(${steady}*IF(${column}${rows.wind}>0,MAX(${column}${rows.wind},E${reportRow})/${column}${rows.wind},1))`;
+};
+const { reportValues } = blockRows;
+const [crossTakeoff, crossLanding] = [crosswind(blockRows.takeoffBrief, 'B', reportValues.first), crosswind(blockRows.landingBrief, 'C', reportValues.last)];
+/** Rounded to the careful side; a hair of binary rounding aside. */
+const wholeKnots = (knots: string): string => `ROUNDUP(ROUND(${knots},6),0)`;
 /** The crosswind shown in the manual is no limit, so beyond it the word is CHECK. */
-const crosswindVerdict = `=IFERROR(IF(AND(ISNUMBER(${crosswindShown}),ISNUMBER(${crossTakeoff}),ISNUMBER(${crossLanding})),IF(MAX(${crossTakeoff},${crossLanding})>${crosswindShown},"CHECK","OK"),"UNKNOWN"),"UNKNOWN")`;
-const crosswindReason = `=IFERROR(IF(ISNUMBER(${crosswindShown}),ROUND(${crossTakeoff},0)&" kt on departure, "&ROUND(${crossLanding},0)&" at the destination; shown in the manual "&${crosswindShown},"the aircraft list has no crosswind"),${notComputed})`;
+const crosswindVerdict = `=IFERROR(IF(AND(ISNUMBER(${crosswindShown}),ISNUMBER(${crossTakeoff}),ISNUMBER(${crossLanding})),IF(ROUND(MAX(${crossTakeoff},${crossLanding}),6)>${crosswindShown},"CHECK","OK"),"UNKNOWN"),"UNKNOWN")`;
+const crosswindReason = `=IFERROR(IF(ISNUMBER(${crosswindShown}),${wholeKnots(crossTakeoff)}&" kt on departure, "&${wholeKnots(crossLanding)}&" at the destination"&IF(COUNT(E${reportValues.first}:E${reportValues.last})>0,", gusts taken in","")&"; shown in the manual "&${crosswindShown},"the aircraft list has no crosswind"),"not computed: see the runways above")`;
 
-const ofCard = (label: string, { verdict, reason }: { readonly verdict: string; readonly reason: string }): readonly [string, string, string] => [
-  label,
-  verdictOf(on(sheetNames.card, verdict)),
-  `=IFERROR(${on(sheetNames.card, reason)}&"",${notComputed})`,
-];
+const card = (place: string): string => on(sheetNames.card, place);
+const { crossings, descent, hold, schedule } = cardCells;
+/** The crossings, and the plan where a schedule is entered: both begin from here. */
+const descentVerdict = `=IF(COUNTA(${card(schedule)})=0,${verdictOf(card(crossings.verdict)).slice(1)},${worstOf(card(`${crossings.verdict}:${descent.verdict}`)).slice(1)})`;
+const descentReason = `=IFERROR(IF(OR(${card(crossings.verdict)}<>"OK",${card(descent.verdict)}="OK",COUNTA(${card(schedule)})=0),${card(crossings.reason)},"the plan by schedule: "&${card(descent.reason)}),${notComputed})`;
 
 /** A reason may be a text about the cell of its verdict. */
 const items: readonly (readonly [item: string, verdict: string, reason: string | ((verdictCell: string) => string)])[] = [
-  ['Entries', `=IF(${missingEntries}="","OK","UNKNOWN")`, `=IF(${missingEntries}="","every entry holds a number","not a number: "&${missingEntries})`],
+  ['Entries', entriesVerdict, entriesReason],
   ['Dates', datesVerdict, datesReason],
   loading('Loading, take-off', 'take-off'),
   loading('Loading, landing', 'landing'),
   loading('Loading, zero fuel', 'zero fuel'),
   ['Loading, whole burn', burnVerdict, burnReason],
-  ['Loading, entries', worstOf(entryVerdicts, `COUNTA(${balance(balanceCells.entryNames)})-COUNTIF(${balance(balanceCells.entryNames)},"")`), entriesReason],
-  brief('Take-off runway', blockRows.takeoffBrief, 'F', 'G', 'H'),
-  brief('Landing runway', blockRows.landingBrief, 'F', 'G', 'H'),
+  ['Loading, entries', worstOf(entryVerdicts, `COUNTIF(${balance(balanceCells.stationAircraft)},aircraft_in_use)`), loadingEntriesReason],
+  brief('Take-off runway', blockRows.takeoffBrief, ['F', 'G', 'H'], balanceCells.takeoffWeight),
+  brief('Landing runway', blockRows.landingBrief, ['F', 'G', 'H'], balanceCells.landingWeight),
   ['Crosswind', crosswindVerdict, crosswindReason],
-  brief('Climb', blockRows.climbBrief, 'A', 'B', 'C'),
+  brief('Climb', blockRows.climbBrief, ['A', 'B', 'C'], balanceCells.takeoffWeight),
   ['Fuel', fuelVerdict, fuelReason],
-  ofCard('Descent', cardCells.crossings),
-  ofCard('Hold', cardCells.hold),
-  ['Navigation data', worstOf(dataSpill, `COUNTA(${dataNames})`), dataReason],
+  ['Descent', descentVerdict, descentReason],
+  ['Hold', verdictOf(card(hold.verdict)), `=IFERROR(${card(hold.reason)}&"",${notComputed})`],
+  ['Navigation data', dataVerdict, dataReason],
   ['Pilot', worstOf(`D${rows.landingsRecent}:D${rows.medical}`), `=IF(D${rows.landingsRecent}<>"OK","landings: "&F${rows.landingsRecent},IF(D${rows.medical}<>"OK","medical: "&F${rows.medical},"landings and medical last beyond the trip"))`],
 ];
 
@@ -120,34 +117,6 @@ const allReasons = `=IF(B3="OK","Every item below is OK.",TEXTJOIN("; ",TRUE,${i
 const leg: TemplateCell[] = [
   ...line(rows.leg - 1, 6, ['leg, NM', 'columnHead'], ['true course', 'columnHead'], ['at the end', 'columnHead']),
   ...line(rows.leg, 6, [`=${formulaCall('COURSE_LEG', `B${rows.latitude}`, `B${rows.longitude}`, `C${rows.latitude}`, `C${rows.longitude}`)}`, 'computed', { format: 'one', note: 'COURSE_LEG: geodesic on the WGS84 ellipsoid.' }], [undefined, 'computed', { format: 'degrees' }], [undefined, 'computed', { format: 'degrees' }]),
-];
-
-const databaseValues: readonly (readonly Content[])[] = [
-  ['navigation, panel', '28-day', { date: '2026-11-26' }],
-  ['obstacles', '56-day', { date: '2026-10-29' }],
-  ['charts, tablet', '28-day', { date: '2026-11-26' }],
-  [undefined, undefined, undefined],
-];
-
-const coversCall = formulaCall('CYCLE_COVERS', area(databases.first, 3, databases.last, 3), area(databases.first, 2, databases.last, 2), firstDay, endDay);
-
-const paper = (row: number, label: string, value: string, note: string): TemplateCell[] => [
-  ...line(row, 1, [label, 'label'], [undefined, 'plain'], [{ date: value }, 'input', { format: 'date', note }], [through(`C${row}`), 'verdict']),
-  cell(row, 6, throughReason(`C${row}`), 'computedText'),
-];
-
-const dataCells: TemplateCell[] = [
-  ...line(databases.first - 2, 1, ['7  Navigation data and papers', 'heading'], ...Array.from({ length: 8 }, (): Field => ['', 'heading'])),
-  ...line(databases.first - 1, 1, ['database', 'columnHead'], ['series', 'columnHead'], ['loaded, effective', 'columnHead']),
-  ...line(databases.first - 1, 7, ['on the trip', 'columnHead'], ['out of date on', 'columnHead']),
-  ...databaseValues.flatMap((row, index) =>
-    line(databases.first + index, 1, ...row.map((content, column): Field => (column === 2 ? [content, 'input', { format: 'date' }] : [content, 'inputText']))),
-  ),
-  ...databaseValues.flatMap((_, index) =>
-    line(databases.first + index, 7, [index === 0 ? `=${coversCall}` : undefined, 'verdict', index === 0 ? { note: 'CYCLE_COVERS: current from the first to the last day of the trip.' } : {}], [undefined, 'computedText', { format: 'date' }]),
-  ),
-  ...paper(rows.landingsRecent, 'landings recent through', '2027-01-14', 'Last day on which passengers may be carried (14 CFR 61.57 or FCL.060).'),
-  ...paper(rows.medical, 'medical valid through', '2027-06-30', 'Last day of the medical certificate in the class needed.'),
 ];
 
 export const judgedCells: TemplateCell[] = [

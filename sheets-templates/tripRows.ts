@@ -13,11 +13,12 @@ export const entryRows = {
 /** Blocks of rows: corrections typed, spills of the briefs, the judged items, the databases. */
 export const blockRows = {
   judged: { first: 6, last: 21 },
+  /** Read with the blank row below, so that a row put in after the last is read too. */
   takeoffCorrections: { first: 25, last: 28 },
   landingCorrections: { first: 49, last: 52 },
   climbBrief: { first: 32, last: 37 },
-  takeoffBrief: { first: 24, last: 38 },
-  takeoffLimits: { first: 40, last: 44 },
+  takeoffBrief: { first: 24, last: 39 },
+  takeoffLimits: { first: 41, last: 45 },
   landingBrief: { first: 48, last: 62 },
   landingLimits: { first: 64, last: 68 },
   databases: { first: 73, last: 76 },
@@ -27,3 +28,6 @@ export const blockRows = {
 } as const;
 
 export type Block = { readonly first: number; readonly last: number };
+
+/** The rows of a list of corrections that formulas read. */
+export const correctionsRead = ({ first, last }: Block): Block => ({ first, last: last + 1 });

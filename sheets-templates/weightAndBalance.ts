@@ -1,5 +1,5 @@
 // Weight and balance: stations, fuel, the points of the flight and its whole burn against the envelope, and all of it drawn.
-import { block, cornerCells, cornerRows, envelopeInUse, fuelCells, lateralHelp, ofRows, stationCells, stationRows, tankRows } from './balanceEntries';
+import { block, cornerCells, cornerRows, envelopeInUse, fuelCells, fuelWeightOfWhole, lateralHelp, ofRows, stationCells, stationRows, tankRows } from './balanceEntries';
 import { area, caution, cell, line, type Field } from './build';
 import { limitsInUse, ofAircraft, tableInUse } from './manualTables';
 import { sheetNames } from './places';
@@ -15,7 +15,7 @@ const loadingCall = formulaCall(
   ofRows(stationRows, 'D'),
   ofRows(tankRows, 'B', 'E'),
   tableInUse('tankArms'),
-  'C37',
+  fuelWeightOfWhole,
   'C35',
   'C36',
   envelopeInUse,

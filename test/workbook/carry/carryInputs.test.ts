@@ -122,7 +122,7 @@ describe('out of sheets that the user changed', () => {
     const grown = edited(book, { sheet: nameOf('card'), lines: 'row', at: 14, inserted: 2 });
     expect(carryInputs(grown, 'one', sheetTemplates).refusals).toEqual([]);
     const filled = typedOver(grown, nameOf('card'), [{ row: 21, column: 2, content: 99 }]);
-    expect(carryInputs(filled, 'one', sheetTemplates)).toMatchObject({ entries: [], refusals: [`"Descent and hold card": the list under "Crossing restrictions" has 10 rows, and today's sheet has room for 8. Shorten it, then ask again.`] });
+    expect(carryInputs(filled, 'one', sheetTemplates)).toMatchObject({ entries: [], refusals: [`"Descent and hold card": the list under "Crossing restrictions" has 10 rows, and today's sheet has room for 9. Shorten it, then ask again.`] });
   });
 
   it('refuses an entry whose label the user changed, and tells of texts and formulas of the user', () => {
