@@ -135,7 +135,7 @@ describe('files at the foot of the page', () => {
     const before = await pilotRowOf('passengers at night, SEL');
     const calculatedBefore = await calculations(page);
     const sentence = await choose(['Route,PIC,Night full stop,Registration,Night landings,Date,Day takeoffs', 'A-B,1.5,2,DEMO-1,2,2026-11-22,1', 'B-A,0:30,2,=DEMO-1,2,2026-11-23,', 'B-A,1,several,DEMO-1,1,2026-11-24,', 'B-A,1,1,DEMO-1,1,2026-11-24,']);
-    expect(sentence).toBe(`3 flights added to the sheet "Currency log", rows ${freeRow} to ${freeRow + 2}. Not taken: line 4: "several" under "Night full stop" is no number. Columns not understood: Route, Day takeoffs.`);
+    expect(sentence).toBe(`3 flights added to the sheet "Currency log", rows ${freeRow} to ${freeRow + 2}. Not taken: line 4: "several" under "Night full stop" is no whole number from 0 to 1,000. Columns not understood: Route, Day takeoffs.`);
     await expect.poll(() => calculations(page)).toBeGreaterThan(calculatedBefore);
     expect(await Promise.all(['A', 'B', 'E', 'F', 'M'].map((column) => shown(page, `${column}${freeRow}`)))).toEqual(['DEMO-1', '2026-11-22', 2, 2, 1.5].map((value) => (typeof value === 'number' ? expect.toSatisfy((cell: unknown) => Number(cell) === value) : value)) as unknown[]);
     expect(await shown(page, `A${freeRow + 1}`)).toBe('=DEMO-1');
