@@ -95,6 +95,16 @@ describe('the plan', () => {
     expect(value('C23')).toBe('no such fix');
   });
 
+  it('is never made from the fix itself where the miles before it are there, but no number', async () => {
+    // The crossings read "8,0" as 8; with "eight" there is no crossing that decides.
+    for (const [miles, planned] of [['8,0', '8,0'], ['eight', '']] as const) {
+      await type({ C13: miles });
+      expect([value('B26'), value('B27'), value('B32'), value('E3'), value('B2')]).toEqual([planned, '', '', 'UNKNOWN', 'UNKNOWN']);
+    }
+    await type({ C13: 8, B13: '42' });
+    expect([value('B26'), value('B27'), value('B32'), value('E3')]).toEqual([8, '', '', 'UNKNOWN']);
+  });
+
   it('has to be looked at where the crossings are judged at another angle', async () => {
     await type({ B8: 3 });
     expect(value('E3')).toBe('CHECK');
