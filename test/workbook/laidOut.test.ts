@@ -48,8 +48,9 @@ describe('a sheet that was changed', () => {
 
   it('has a list that did not grow where the rows were inserted beyond its end', () => {
     const sheet = rowsInserted(writtenSheet(card), 21, 2);
-    expect([at(sheet, 'A12:E19'), at(sheet, 'B27')]).toEqual(['A12:E19', 'B29']);
-    expect(at(rowsInserted(writtenSheet(card), 12, 2), 'A12:E19')).toBe('A14:E21');
+    // The list of restrictions is read to the blank row below its last.
+    expect([at(sheet, 'A12:E20'), at(sheet, 'B27')]).toEqual(['A12:E20', 'B29']);
+    expect(at(rowsInserted(writtenSheet(card), 12, 2), 'A12:E20')).toBe('A14:E22');
   });
 
   it('does not believe one formula alone against the texts', () => {
