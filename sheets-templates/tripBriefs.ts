@@ -39,11 +39,11 @@ const briefNote = 'Every factor of the distance, from the aircraft table to the 
 const limitNote = 'What the runway would still carry, other things as today: solved inside the table, never beyond it.';
 
 export const briefCells: TemplateCell[] = [
-  ...heading(blockRows.takeoffBrief.first - 1, 'Take-off, step by step'),
+  ...heading(blockRows.takeoffBrief.first - 1, 'Take-off over 50 ft, step by step'),
   ...spill(blockRows.takeoffBrief, formulaCall('TAKEOFF_BRIEF', ...given(takeoff)), briefFormats, briefNote),
   ...heading(blockRows.takeoffLimits.first - 1, 'This take-off would still allow'),
   ...spill(blockRows.takeoffLimits, formulaCall('TAKEOFF_LIMITS', ...given(takeoff)), limitFormats, limitNote),
-  ...heading(blockRows.landingBrief.first - 1, 'Landing, step by step'),
+  ...heading(blockRows.landingBrief.first - 1, 'Landing over 50 ft, step by step'),
   ...spill(blockRows.landingBrief, formulaCall('LANDING_BRIEF', ...given(landing)), briefFormats, briefNote),
   ...heading(blockRows.landingLimits.first - 1, 'This landing would still allow'),
   ...spill(blockRows.landingLimits, formulaCall('LANDING_LIMITS', ...given(landing)), limitFormats, limitNote),
