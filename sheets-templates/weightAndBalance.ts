@@ -42,7 +42,7 @@ export const weightAndBalanceSheet: SheetTemplate = {
   version: 2,
   rows: cornerRows.last + 1,
   columns: 9,
-  columnWidths: [104, 130, 74, 74, 80, 80, 130, 84, 270],
+  columnWidths: [104, 130, 74, 74, 80, 80, 130, 84, 330],
   rowHeights: { 1: 32, 7: 34, 27: 34, 43: 34, 67: 34 },
   frozenRows: 0,
   cells: [
