@@ -5,15 +5,11 @@ import type { Verdict } from '../core/verdict';
 import { aircraftTable } from './aircraftTable';
 import { mapping, result } from './registry/declaration';
 import { limitInWords, number } from './registry/readNumber';
-import { pointInWords } from './registry/sharedWords';
+import { firstFew, pointInWords } from './registry/sharedWords';
 
 const mostNamed = 5;
 
-/** The first few of a list, and how many more there are. */
-function some(items: readonly string[], separator: string, count = items.length): string {
-  const named = items.slice(0, mostNamed);
-  return named.join(separator) + (count > named.length ? `${separator}and ${limitInWords(count - named.length)} more` : '');
-}
+const some = (items: readonly string[], separator: string, count = items.length): string => firstFew(items, mostNamed, { separator, before: separator, count });
 
 const rowsInWords = (rows: readonly number[]): string => `${rows.length === 1 ? 'row' : 'rows'} ${some(rows.map(String), ', ')}`;
 

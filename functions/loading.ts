@@ -9,6 +9,7 @@ import { column, optional } from './registry/modifiers';
 import { furthestArm, limitRow, mostFuel, noLimits, tankArmRows, tankRows, tanksOf } from './registry/readLoading';
 import { limitInWords, number } from './registry/readNumber';
 import { text } from './registry/readText';
+import { firstFew } from './registry/sharedWords';
 
 const subject = 'Weight and balance';
 const mostWeight = 10_000_000;
@@ -79,8 +80,7 @@ const mostNamed = 3;
 /** Which lateral arms are missing: the first few by name, and how many more. */
 function unplacedInWords(stations: readonly string[], tanks: readonly string[]): string {
   const items = [...stations.map((name) => `station ${inWords(name)}`), ...tanks.map((name) => `tank ${inWords(name)}`)];
-  const [named, more] = [items.slice(0, mostNamed).join(', '), items.length - mostNamed];
-  return `${named}${more > 0 ? ` and ${more} more` : ''} ${items.length === 1 ? 'has' : 'have'} no lateral arm`;
+  return `${firstFew(items, mostNamed)} ${items.length === 1 ? 'has' : 'have'} no lateral arm`;
 }
 
 function lateralRow(span: LateralSpan, { left, right }: LateralLimits): ResultCell[] {
