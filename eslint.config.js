@@ -5,6 +5,17 @@ import tseslint from 'typescript-eslint';
 
 const zone = (target, from, message, except = []) => ({ target, from, message, except });
 const hostObjects = ['SpreadsheetApp', 'HtmlService', 'Utilities', 'ScriptApp', 'PropertiesService', 'UrlFetchApp'];
+/** The subjects, on every floor, in the order of their arrows: each knows those before it. A new one takes its place in this list. */
+const subjects = ['basics', 'air', 'navigation', 'manual', 'runway', 'loading', 'fuel', 'descent', 'hold', 'ledger', 'route', 'currency'];
+const arrowsOfSubjects = ['core', 'functions'].flatMap((floor) =>
+  subjects.slice(0, -1).map((subject, place) =>
+    zone(
+      `./${floor}/${subject}`,
+      subjects.slice(place + 1).map((later) => `./${floor}/${later}`),
+      `${subject} knows only the subjects before it: ${subjects.slice(0, place).join(', ')}.`,
+    ),
+  ),
+);
 const clocks = [
   { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'No function reads the clock: dates come in as arguments.' },
   { selector: "MemberExpression[object.name='Date'][property.name='now']", message: 'No function reads the clock: dates come in as arguments.' },
@@ -23,18 +34,34 @@ export default tseslint.config(
           zones: [
             zone('./core', '.', 'core imports core only.', ['./core', './node_modules']),
             zone('./functions', '.', 'functions import core and functions only.', ['./core', './functions', './node_modules']),
-            zone('./sheets-templates', '.', 'sheets-templates import the registry names and types only.', ['./sheets-templates', './functions/registry/names.generated.ts']),
+            zone('./sheets-templates', '.', 'sheets-templates import the registry names, facts and types only.', [
+              './sheets-templates',
+              './functions/facts.ts',
+              './functions/registry/names.generated.ts',
+            ]),
             zone('./addon/google', './addon/local', 'One host does not know the other.'),
             zone('./addon/local', './addon/google', 'One host does not know the other.'),
             zone('./addon/panel', ['./addon/google', './addon/local'], 'The panel knows a Host interface, no host.'),
-            ...['workbook', 'pictures', 'calendar'].map((shared) => zone(`./addon/${shared}`, ['./addon/google', './addon/local', './addon/panel'], 'What the hosts and the panel share knows none of them.')),
+            ...arrowsOfSubjects,
+            zone(
+              './functions/registry/!(index.generated).ts',
+              subjects.map((subject) => `./functions/${subject}`),
+              'The machinery knows no subject.',
+            ),
+            ...['workbook', 'pictures', 'calendar'].map((shared) =>
+              zone(
+                `./addon/${shared}`,
+                ['./addon/google', './addon/local', './addon/panel'],
+                'What the hosts and the panel share knows none of them.',
+              ),
+            ),
           ],
         },
       ],
       'import-x/no-cycle': 'error',
       'no-restricted-globals': ['error', ...hostObjects.map((name) => ({ name, message: `${name} belongs in addon/google only.` }))],
       'no-warning-comments': ['error', { terms: ['todo', 'fixme', 'xxx'] }],
-      'max-lines': ['error', { max: 250, skipBlankLines: true, skipComments: true }],
+      'max-lines': ['error', { max: 260, skipBlankLines: true, skipComments: true }],
       'max-lines-per-function': ['error', { max: 60, skipBlankLines: true, skipComments: true }],
       eqeqeq: 'error',
       '@typescript-eslint/consistent-type-imports': 'error',
@@ -43,8 +70,21 @@ export default tseslint.config(
     },
   },
   { files: ['core/**', 'functions/**', 'sheets-templates/**'], rules: { 'no-restricted-syntax': ['error', ...clocks] } },
-  { files: ['core/**', 'functions/**', 'sheets-templates/**', 'addon/google/**', 'addon/panel/**', 'addon/workbook/**', 'addon/pictures/**', 'addon/calendar/**'],
-    rules: { 'no-restricted-imports': ['error', { patterns: [{ group: ['@univerjs/*'], message: 'The grid engine belongs in addon/local only.' }] }] } },
+  {
+    files: [
+      'core/**',
+      'functions/**',
+      'sheets-templates/**',
+      'addon/google/**',
+      'addon/panel/**',
+      'addon/workbook/**',
+      'addon/pictures/**',
+      'addon/calendar/**',
+    ],
+    rules: {
+      'no-restricted-imports': ['error', { patterns: [{ group: ['@univerjs/*'], message: 'The grid engine belongs in addon/local only.' }] }],
+    },
+  },
   { files: ['addon/google/**', 'test/google/**'], rules: { 'no-restricted-globals': 'off' } },
-  { files: ['test/**'], rules: { 'max-lines-per-function': 'off' } },
+  { files: ['test/**'], rules: { 'max-lines-per-function': 'off', 'max-lines': ['error', { max: 600, skipBlankLines: true, skipComments: true }] } },
 );

@@ -49,11 +49,17 @@ export const formats = {
   dateTime: 'yyyy-mm-dd hh:mm',
   month: 'yyyy-mm',
   degrees: '000',
+  clock: '0000',
+  /** To a tenth where there is one: for a column of values of many kinds. */
+  shown: '#,##0.0#',
   general: 'General',
   text: '@',
 } as const;
 
 export type FormatName = keyof typeof formats;
+
+/** Series of a chart, in their order: Okabe and Ito's black, blue, vermilion, bluish green, reddish purple, told apart by any eye. */
+export const chartColours: readonly string[] = ['#000000', '#0072b2', '#d55e00', '#009e73', '#cc79a7'];
 
 /** Background behind each verdict word; the word itself always stands in the cell. */
 export const verdictTints = {

@@ -1,11 +1,26 @@
 // What a sheet is, as data. Three writers read it (Google, the local grid, xlsx), and the tests evaluate it.
 import type { FunctionName } from '../functions/registry/names.generated';
+import type { TemplateKeys } from './keys';
 import type { FormatName, StyleName } from './look';
 
-export type SheetKey = 'start' | 'trip' | 'card' | 'balance' | 'ledger' | 'currency' | 'tables';
+export type SheetKey =
+  'start' | 'trip' | 'working' | 'route' | 'card' | 'balance' | 'ledger' | 'due' | 'dues' | 'statement' | 'currency' | 'fields' | 'tables';
 
-/** A value as a user would type it; a date is a calendar day in ISO form. */
-export type TemplateValue = number | string | boolean | { readonly date: string };
+/**
+ * How a date of the demonstration moves when its sheet is written on another day than `demoDay`. trip: with the days of the trip. A series: with
+ * the dates of a series, as many of them as the one in force on the day, or on the first day of the trip; what was loaded on a day never moves
+ * beyond the day itself.
+ */
+export type Moves = 'never' | 'trip' | { readonly series: string; readonly inForceOn: 'day' | 'trip'; readonly loaded?: true };
+
+/** A calendar day in ISO form; where nothing is said, it moves by as many days as the day of the demonstration. */
+export interface TemplateDate {
+  readonly date: string;
+  readonly moves?: Moves;
+}
+
+/** A value as a user would type it. */
+export type TemplateValue = number | string | boolean | TemplateDate;
 
 export interface TemplateCell {
   /** Counted from 1. */
@@ -14,13 +29,20 @@ export interface TemplateCell {
   readonly value?: TemplateValue;
   /** Starts with =, arguments separated by commas; no decimal and no array literals; other sheets as 'Sheet name'!A1. */
   readonly formula?: string;
+  /** The fixed word that an answer puts here: a head of the columns that it fills. Known again as a typed head is. */
+  readonly shows?: string;
   readonly style: StyleName;
   readonly format?: FormatName;
   /** Where a number comes from, or why a verdict is what it is. */
   readonly note?: string;
+  /** The text is an invented report of this day of the trip, in ISO form; its group of day and time moves with the trip. */
+  readonly reportOf?: string;
   /** Clicking the cell goes to this sheet. */
   readonly goesTo?: SheetKey;
 }
+
+/** A cell for the user to type into. */
+export const isEntry = ({ style }: Pick<TemplateCell, 'style'>): boolean => style.startsWith('input');
 
 export type Validation = { readonly range: string; readonly help: string } & (
   | { readonly kind: 'list'; readonly choices: readonly string[] }
@@ -58,7 +80,7 @@ export interface SheetPicture {
   readonly column: number;
   readonly width: number;
   readonly height: number;
-  readonly drawn: HoldDrawn | DescentDrawn;
+  readonly drawn: HoldDrawn | DescentDrawn | RouteDrawn;
 }
 
 /** Ranges: single entries, and the rows of item, value and unit that HOLD_BRIEF lays out. */
@@ -74,6 +96,12 @@ export interface DescentDrawn {
   readonly from: Readonly<Record<'plan' | 'endsAt' | 'crossings', string>>;
 }
 
+/** A range: the rows that ROUTE_LEGS lays out. */
+export interface RouteDrawn {
+  readonly kind: 'route';
+  readonly from: Readonly<Record<'parts', string>>;
+}
+
 export interface SheetTemplate {
   readonly key: SheetKey;
   readonly name: string;
@@ -83,6 +111,8 @@ export interface SheetTemplate {
   readonly columns: number;
   /** Pixels, one for each column. */
   readonly columnWidths: readonly number[];
+  /** Columns that nobody sees. */
+  readonly hiddenColumns?: readonly number[];
   /** Rows higher than the usual 21 pixels, by row number. */
   readonly rowHeights: Readonly<Record<number, number>>;
   readonly frozenRows: number;
@@ -97,6 +127,11 @@ export interface SheetTemplate {
   readonly charts: readonly ScatterChart[];
   readonly pictures?: readonly SheetPicture[];
   readonly print: { readonly landscape: boolean };
+}
+
+/** A sheet as it is written down, before its keys become cells of it. */
+export interface DeclaredSheet extends SheetTemplate {
+  keys: TemplateKeys;
 }
 
 /** The text of a call in a formula; the name is checked against the registry by the compiler. */

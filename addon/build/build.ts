@@ -1,9 +1,11 @@
-// Builds the Google host into dist/google: Code.js, panel.html, licences.html, appsscript.json, and nothing else.
+// Builds the Google host into dist/google (Code.js, panel.html, licences.html, appsscript.json, and nothing else) and the page for any web
+// host into dist/page.
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import { sheetTemplates } from '../../sheets-templates';
 import { packedElement, packTemplates } from '../workbook/packedTemplates';
+import { publishPage } from '../local/publishPage';
 import { googleCode } from './googleBundle';
 import { panelPage } from './panelPage';
 
@@ -37,4 +39,12 @@ export async function buildGoogle(): Promise<void> {
   console.log(`dist/google: ${sizes.join(', ')}`);
 }
 
-if (process.argv[1] !== undefined && pathToFileURL(process.argv[1]).href === import.meta.url) await buildGoogle();
+/** dist/google, and the page for any web host in dist/page. */
+export async function buildAll(): Promise<void> {
+  await buildGoogle();
+  const folder = join(root, 'dist/page');
+  const { files, bytes } = await publishPage(root, folder);
+  console.log(`dist/page: ${files} files, ${(bytes / 1024 / 1024).toFixed(1)} MB`);
+}
+
+if (process.argv[1] !== undefined && pathToFileURL(process.argv[1]).href === import.meta.url) await buildAll();

@@ -2,6 +2,7 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { ruleTablesSource } from './ruleTables';
 import { discoverDeclarations, namesSource, registrySource } from './discover';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
@@ -15,6 +16,7 @@ function put(path: string, content: string): void {
   if (!check) writeFileSync(full, content);
 }
 
+put('core/currency/rules/tables.generated.ts', ruleTablesSource(join(root, 'core/currency/rules/tables')));
 const files = discoverDeclarations(root);
 put('functions/registry/index.generated.ts', registrySource(files));
 put('functions/registry/names.generated.ts', namesSource(files));
@@ -23,6 +25,8 @@ put('functions/registry/names.generated.ts', namesSource(files));
 const { registry } = await import('../../functions/registry/index.generated');
 const { readmeTable, referencePage } = await import('./reference');
 put('docs/functions.md', referencePage(registry));
+const { keyList } = await import('./keyList');
+put('sheets-templates/keys.generated.txt', keyList());
 
 const tableMarks = /(<!-- functions: generated -->\n)[\s\S]*?(<!-- end -->)/;
 const readme = readFileSync(join(root, 'README.md'), 'utf8');

@@ -5,6 +5,7 @@ import { dataModules } from './dataModules';
 import { hostSource } from './hostFunctions';
 import { lazyModules } from './lazyModules';
 import { notices, packagesInWords } from './notices';
+import { projectVersion } from './projectVersion';
 import { slimLibraries } from './slimLibraries';
 import { stripTexts } from './stripTexts';
 import { wrapperSource } from './wrappers';
@@ -31,6 +32,15 @@ const written = { target: 'es2019', charset: 'ascii', legalComments: 'none' } as
 
 const moduleStart = /\b__(esm|commonJS)\(\{\s*"[^"\n]*"\(/g;
 
+/** Quantities of the arithmetic, as their names end: nothing outside the bundle sees them, so they are shortened with the other names. */
+const quantities = /[a-z](Feet|Knots|Degrees|Miles|Celsius|Hectopascals|Minutes|Minute|Hour|Radians|Metres|Percent|Kelvin|Seconds)$/;
+
+/** What the language calls so, and what the code names in a text: such a name may be read by that text. */
+function namesLeft(text: string): RegExp {
+  const named = new Set([...text.matchAll(/(["'`])(\w+)\1/g)].flatMap(([, , name = '']) => (quantities.test(name) ? [name] : [])));
+  return new RegExp(`^(?:[gs]et\\w+|${[...named].join('|')})$`);
+}
+
 /**
  * esbuild wraps each module in a method by the module's path when it keeps names, and in an arrow function when it does
  * not. V8 reads over a method until it is called, but parses arrow functions inside a function in full: with arrows the
@@ -39,7 +49,7 @@ const moduleStart = /\b__(esm|commonJS)\(\{\s*"[^"\n]*"\(/g;
 async function minified(text: string): Promise<string> {
   const shorter = text.replace(moduleStart, '__$1({ m(');
   if (shorter === text) throw new Error('esbuild no longer wraps modules in methods');
-  const { code } = await transform(shorter, { ...written, minify: true });
+  const { code } = await transform(shorter, { ...written, minify: true, mangleProps: quantities, reserveProps: namesLeft(text) });
   return code;
 }
 
@@ -61,6 +71,7 @@ export async function googleCode({ root, minify = true, strip = true }: BundleOp
   const { outputFiles, metafile } = await build({ ...googleBuild(root, strip), minifySyntax: minify });
   const text = outputFiles[0]?.text ?? '';
   const body = minify ? await minified(text) : text;
-  const head = `// Contains ${packagesInWords(root, metafile)}; their licences are in licences.html.\n`;
+  // Asked for with the manifest too; who pastes this file alone into a script is asked for the open document only, as well.
+  const head = `/** @OnlyCurrentDoc */\n// Rampwright ${projectVersion(root)}. Contains ${packagesInWords(root, metafile)}; their licences are in licences.html.\n`;
   return { code: `${head}${body}${wrapperSource(registry, bundleName)}${hostSource(bundleName)}`, licences: notices(root, metafile) };
 }

@@ -4,6 +4,7 @@
 // An import of such a module resolves to a small CommonJS module of getters, each of which require()s the real one.
 // esbuild wraps whatever is required lazily, so the importing code stays plain ES imports. It must not touch an imported
 // value while it loads itself (`const { WGS84 } = Geodesic` at the top of a file would undo this).
+import { realpathSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join, resolve, sep } from 'node:path';
@@ -16,10 +17,10 @@ const slimNamespace = 'slim-module';
 const asReal = 'the real module';
 
 /** Packages too heavy to start on every call. */
-export const lazyPackages: readonly string[] = ['geographiclib-geodesic', 'metar-taf-parser'];
+export const lazyPackages: readonly string[] = ['geographiclib-geodesic'];
 
 /** Our own modules that most calls never use: the magnetic model, the words of what core cannot answer, the menu and the commands behind it. */
-export const lazyFiles: readonly string[] = ['core/magneticModel.ts', 'functions/registry/wordCoreError.ts', 'addon/google/menu.ts', 'addon/google/commands.ts'];
+export const lazyFiles: readonly string[] = ['core/navigation/magneticModel.ts', 'functions/registry/wordCoreError.ts', 'addon/google/menu.ts', 'addon/google/commands.ts'];
 
 /** Names that a list in braces takes from a module; types take nothing. */
 const namesInList = (list: string, side: 'first' | 'last'): string[] =>
@@ -55,7 +56,9 @@ async function realPath(build: PluginBuild, given: OnResolveArgs): Promise<strin
 
 export function lazyModules(root: string, packages = lazyPackages, files = lazyFiles): Plugin {
   const own = new Set(files.map((file) => resolve(root, file)));
-  const inPackage = (path: string): boolean => packages.some((name) => path.startsWith(join(root, 'node_modules', name) + sep));
+  // esbuild follows links, and a work tree may share the packages of another.
+  const installed = realpathSync(join(root, 'node_modules'));
+  const inPackage = (path: string): boolean => packages.some((name) => path.startsWith(join(installed, name) + sep));
   return {
     name: 'lazy-modules',
     setup(build) {

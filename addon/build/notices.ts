@@ -13,7 +13,7 @@ interface Package {
   readonly license: string;
 }
 
-const licenceFiles = ['LICENSE', 'LICENSE.txt', 'LICENSE.md', 'LICENCE', 'license'];
+const licenceFiles = ['LICENSE', 'LICENSE.txt', 'LICENSE.md', 'LICENCE', 'LICENCE.md', 'license'];
 
 function licenceText(folder: string, name: string): string {
   const found = licenceFiles.map((file) => join(folder, file)).find((file) => existsSync(file));
@@ -34,9 +34,9 @@ function inWords(root: string, name: string): string {
 /** The packages inside a bundle, each with its version and the name of its licence. */
 export const packagesInWords = (root: string, metafile: Metafile): string => packagesIn(metafile).map((name) => inWords(root, name)).join(', ');
 
-/** The licences as text; empty where nothing foreign is inside. */
-export function notices(root: string, metafile: Metafile): string {
+/** The licences as text; empty where nothing foreign is inside. `without`: packages that bring no text of their licence, whose name then stands for it. */
+export function notices(root: string, metafile: Metafile, without: readonly string[] = []): string {
   return packagesIn(metafile)
-    .map((name) => `Contains ${inWords(root, name)}:\n${compact(licenceText(folderOf(root, name), name))}`)
+    .map((name) => `Contains ${inWords(root, name)}${without.includes(name) ? '.' : `:\n${compact(licenceText(folderOf(root, name), name))}`}`)
     .join('\n\n');
 }

@@ -1,5 +1,5 @@
 // The function reference in Markdown, from the registry: the page in docs/ and the table in the README.
-import { sources } from '../../core/sources';
+import { sources } from '../../core/basics/sources';
 import type { Example, FunctionDeclaration, Parameter } from '../../functions/registry/declaration';
 
 const escapeCell = (text: string): string => text.replace(/\|/g, '\\|').replace(/\n/g, ' ');
@@ -13,6 +13,7 @@ export const signature = ({ name, parameters }: FunctionDeclaration): string =>
 function literal(value: unknown): string {
   if (typeof value === 'number') return String(value);
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  if (value instanceof Date) return `"${value.toISOString().slice(0, 10)}"`;
   return value === '' || value === undefined ? '' : `"${String(value)}"`;
 }
 

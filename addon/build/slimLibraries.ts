@@ -5,7 +5,6 @@ import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Plugin } from 'esbuild';
 import ts from 'typescript';
-import { reachableFrom } from './reachable';
 
 interface Slimming {
   /** The module, as the end of its path inside its package. */
@@ -14,8 +13,6 @@ interface Slimming {
   readonly files?: readonly string[];
   /** Put behind the files. */
   readonly ending?: string;
-  /** The one export that is used, of an ES module: what it does not reach is left out. */
-  readonly reached?: string;
   /** How the statements begin that are left out, and how many there are of each. */
   readonly statements: Readonly<Record<string, number>>;
   /** Text that stands there once, and what is put in its place. */
@@ -24,31 +21,7 @@ interface Slimming {
 
 export const slimmings: readonly Slimming[] = [
   {
-    // core/metar.ts hands the parser station, time and the groups of wind, temperature and pressure, and reads the one group
-    // of the remarks that it needs itself. What is left out reads weather, clouds, visibility, runways, trends and remarks.
-    // One parser serves all reports of a call: making one takes longer than reading the report, and it keeps nothing of it.
-    module: 'metar-taf-parser/metar-taf-parser.js',
-    reached: 'parseMetar',
-    statements: {
-      'typeof SuppressedError': 1,
-      'const weatherCondition = this.': 1,
-      'if (weatherCondition &&': 1,
-      'let intensity;': 1,
-      'for (let i = 0; i < descriptives.length': 1,
-      'for (let i = 0; i < phenomenons.length': 1,
-      'index = this.parseTrend(': 1,
-    },
-    replacements: [
-      ["import en from './locale/en.js';", 'const en = {};'],
-      ...['WindShear', 'WindVariation', 'MainVisibility', 'MainVisibilityNauticalMiles', 'MinimalVisibility', 'VerticalVisibility', 'Cloud', 'Runway'].map((name): [string, string] => [`new ${name}Command(),`, '']),
-      ['new RemarkParser(locale).parse(line.slice(index + 1).join(" "))', '[]'],
-      ['new parser(lang).parse', '(parser.only || (parser.only = new parser(lang))).parse'],
-      ['Object.values(Descriptive)', '[]'],
-      ['Object.values(Phenomenon)', '[]'],
-    ],
-  },
-  {
-    // core/geodesy.ts asks for Inverse and Direct on WGS84 with the standard results: no areas, no polygons, no lines of its
+    // core/navigation/geodesy.ts asks for Inverse and Direct on WGS84 with the standard results: no areas, no polygons, no lines of its
     // own, no scales along a line, and none of what flatter ellipsoids need. The package's main file is these sources in
     // one, made smaller; they are smaller still without what is named here.
     module: 'geographiclib-geodesic/geographiclib-geodesic.min.js',
@@ -101,7 +74,7 @@ function statementsIn(file: ts.SourceFile, beginning: string): ts.Node[] {
 }
 
 /** The sources without what `slimming` names; throws where they are not the sources it was written for. */
-export function slimmed(source: string, { module, reached, statements, replacements = [] }: Slimming): string {
+export function slimmed(source: string, { module, statements, replacements = [] }: Slimming): string {
   const file = ts.createSourceFile(module, source, ts.ScriptTarget.Latest, true, ts.ScriptKind.JS);
   const cuts = Object.entries(statements).flatMap(([beginning, times]) => {
     const found = statementsIn(file, beginning);
@@ -109,11 +82,10 @@ export function slimmed(source: string, { module, reached, statements, replaceme
     return found.map((node) => ({ start: node.getStart(), end: node.getEnd() }));
   });
   const shorter = cuts.sort((one, other) => other.start - one.start).reduce((text, { start, end }) => `${text.slice(0, start)};${text.slice(end)}`, source);
-  const slim = replacements.reduce((text, [found, put]) => {
+  return replacements.reduce((text, [found, put]) => {
     if (text.split(found).length !== 2) throw new Error(`${module} no longer has the line ${found}`);
     return text.replace(found, () => put);
   }, shorter);
-  return reached === undefined ? slim : reachableFrom(reached, slim);
 }
 
 export const slimLibraries: Plugin = {

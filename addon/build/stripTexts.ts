@@ -13,6 +13,7 @@ interface Edit {
 }
 
 const forms = new Set(['mapping', 'folding', 'laying']);
+const withDefault = new Set(['optional']);
 /** Left out altogether: nothing that answers a call reads them. */
 const described = new Set(['summary', 'notes', 'subject', 'examples', 'sources']);
 
@@ -38,7 +39,7 @@ function registryImports(file: ts.SourceFile): ReadonlySet<string> {
   const names = file.statements.flatMap((statement) => {
     if (!ts.isImportDeclaration(statement) || !ts.isStringLiteral(statement.moduleSpecifier)) return [];
     const bindings = statement.importClause?.namedBindings;
-    const ours = /^\.\/(registry\/)?(read\w+|modifiers|declaration)$/.test(statement.moduleSpecifier.text) && bindings !== undefined && ts.isNamedImports(bindings);
+    const ours = /^\.{1,2}\/(\w+\/)?(read\w+|modifiers|declaration)$/.test(statement.moduleSpecifier.text) && bindings !== undefined && ts.isNamedImports(bindings);
     return ours ? bindings.elements.map((element) => element.name.text) : [];
   });
   return new Set(names);
@@ -47,7 +48,9 @@ function registryImports(file: ts.SourceFile): ReadonlySet<string> {
 /** What a call of a reader, a modifier or a form of a declaration says to people only. */
 function editsOfCall(call: ts.CallExpression, fromRegistry: boolean, source: string): Edit[] {
   const empty = (node: ts.Node): Edit => ({ start: node.getStart(), end: node.getEnd(), text: "''" });
-  const texts = call.arguments.filter((argument) => (fromRegistry ? isText(argument) : isSentence(argument)));
+  // What is taken for an argument left out is no help, and may be text.
+  const kept = isNamed(call, withDefault) ? call.arguments[1] : undefined;
+  const texts = call.arguments.filter((argument) => argument !== kept && (fromRegistry ? isText(argument) : isSentence(argument)));
   // Nothing asks for more arguments than it gets, so a text that comes last need not be there at all.
   const last = call.arguments[call.arguments.length - 1];
   return texts.map((text) => (text === last && fromRegistry ? withComma(text, source) : empty(text)));
@@ -57,8 +60,10 @@ const isNamed = (call: ts.CallExpression, names: ReadonlySet<string>): boolean =
 
 /** Texts in an object: of a declaration all that describes, of a reader its help, of what a reader makes its help and unit. */
 function editsOfObject(object: ts.ObjectLiteralExpression, known: ReadonlySet<string>, source: string): Edit[] {
-  const inForm = ts.isCallExpression(object.parent) && isNamed(object.parent, known) && isNamed(object.parent, forms);
-  const isParameter = object.properties.some((property) => nameOf(property) === 'shape') && object.properties.some((property) => nameOf(property) === 'mustBe');
+  const hasAll = (...names: readonly string[]): boolean => names.every((name) => object.properties.some((property) => nameOf(property) === name));
+  // What two declarations have in common is written once, in an object of its own.
+  const inForm = hasAll('summary', 'parameters') || (ts.isCallExpression(object.parent) && isNamed(object.parent, known) && isNamed(object.parent, forms));
+  const isParameter = hasAll('shape', 'mustBe');
   const needless = (property: ts.ObjectLiteralElementLike): boolean => {
     const name = nameOf(property);
     if (inForm) return described.has(name);
@@ -98,8 +103,8 @@ export function stripTexts(root: string): Plugin {
   return {
     name: 'strip-texts',
     setup(build) {
-      build.onLoad({ filter: /[\\/]functions[\\/](registry[\\/](read\w+)|[^\\/]+)\.ts$/ }, async ({ path }) =>
-        path.startsWith(folder) ? { contents: withoutTexts(path, await readFile(path, 'utf8')), loader: 'ts' } : undefined,
+      build.onLoad({ filter: /[\\/]functions[\\/]\w+[\\/]\w+\.ts$/ }, async ({ path }) =>
+        path.startsWith(folder) && !/registry[\\/](?!read)/.test(path) ? { contents: withoutTexts(path, await readFile(path, 'utf8')), loader: 'ts' } : undefined,
       );
     },
   };

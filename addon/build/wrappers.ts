@@ -1,6 +1,6 @@
 // The top-level functions that Apps Script and its autocomplete see: real parameter names, JSDoc directly above each.
 import type { FunctionDeclaration, Parameter } from '../../functions/registry/declaration';
-import { exampleFormula, notUnits } from './reference';
+import { notUnits } from './reference';
 
 /** Sheets shows the description as one block of plain text, so nothing may end the comment early or break a line. */
 const plain = (text: string): string => text.replace(/\*\//g, '* /').replace(/\s+/g, ' ').trim();
@@ -25,38 +25,55 @@ function jsdocType({ shape, unit, mustBe }: Parameter<unknown>): string {
   return unit === '' && !ofNumber.test(mustBe) ? '{string}' : '{number}';
 }
 
+/** Names of results that end so say their unit themselves. */
+const unitInName = /_(kt|ft|nm|m|c|deg|hpa|z|true|minutes|days)$/;
+
 function resultsInWords({ results }: FunctionDeclaration): string {
-  return Object.entries(results).map(([name, { unit }]) => (unit === '' ? name : `${name} (${unit})`)).join(', ');
+  return Object.entries(results).map(([name, { unit }]) => (unit === '' || unit === name || unitInName.test(name) ? name : `${name} (${unit})`)).join(', ');
 }
 
-/** Help longer than this is cut at the end of a sentence: autocomplete shows it in a small box, and every call reads over it. */
-const longestHelp = 120;
+/** Help longer than this is cut behind a sentence or a part of one: autocomplete shows it in a small box, and every call reads over it. */
+const maxHelpLength = 50;
+/** "Four columns" alone says nothing. */
+const shortestHelp = 20;
 
-function shortened(help: string): string {
-  const sentences = help.split(/(?<=\.)\s+(?=[A-Z0-9"])/);
-  return sentences.reduce((text, sentence) => (`${text} ${sentence}`.length > longestHelp ? text : `${text} ${sentence}`));
+const isBalanced = (text: string): boolean => text.split('(').length === text.split(')').length;
+
+/** The first parts that fit, cut where `cut` finds an end. */
+function shortened(text: string, cut: RegExp, longest: number, shortest: number): string {
+  const whole = text.replace(/\.$/, '');
+  const ends = [...whole.matchAll(cut)].map(({ index }) => whole.slice(0, index)).filter((part) => part.length >= shortest && isBalanced(part));
+  return whole.length <= longest ? whole : (ends.filter((part) => part.length <= longest).pop() ?? ends[0] ?? whole);
 }
 
-/** What an argument must be, in brackets; how a date is written stands in the panel and in the errors, what a table holds in its help. */
-function limits({ shape, unit, mustBe }: Parameter<unknown>): string {
-  if (shape === 'table' && !/\d/.test(mustBe)) return '';
-  return ` (${unit === 'date' ? mustBe.replace(/, such as \d{4}-\d\d-\d\d/, '') : mustBe})`;
+const briefly = (help: string): string => shortened(help, /;(?= )|\.(?= [A-Z0-9"])|(?<=^[^;:.]*):(?= )/g, maxHelpLength, shortestHelp);
+/** What holds where an argument is left out. */
+const endingBriefly = (words: string): string => shortened(words, /[,;:](?= )/g, maxHelpLength, 1);
+
+/**
+ * Numbers and choices that an argument must be, in brackets, unless the help says the same numbers. How it may be written
+ * stands in the panel and in the errors, what a text or a table is in the help.
+ */
+function limits({ unit, help, mustBe }: Parameter<unknown>): string {
+  const must = mustBe.replace(/(\w+ \w+ \w+), such as [^()]*$/, '$1');
+  const numbers = must.match(/\d[\d.,]*/g) ?? [];
+  const isSaid = numbers.length > 1 && numbers.every((one) => briefly(help).includes(one)) && briefly(help).includes(unit.split(' or ')[0] ?? unit);
+  return isSaid || (numbers.length === 0 && !/^(one of|yes or no)|[A-Z]{2}/.test(must)) ? '' : ` (${must})`;
 }
 
 /** The panel and the reference page have the whole help. */
 export function briefHelp(parameter: Parameter<unknown>): string {
   const { unit, help, optional, mustBe } = parameter;
-  const lead = notUnits.has(unit) || mustBe.includes(unit) ? '' : `In ${unit}. `;
-  const ending = optional === undefined ? '' : ` Optional; else ${optional.words}.`;
-  return `${lead}${shortened(plain(help)).replace(/\.$/, '')}${limits(parameter)}.${ending}`;
+  const lead = notUnits.has(unit) || unit.split(' or ').every((one) => mustBe.includes(one)) ? '' : `In ${unit}. `;
+  const ending = optional === undefined ? '' : ` Optional; else ${endingBriefly(plain(optional.words))}.`;
+  return `${lead}${briefly(plain(help))}${limits(parameter)}.${ending}`;
 }
 
+/** Examples stand in the panel and on the reference page: every call reads over these comments. */
 function jsdoc(declaration: FunctionDeclaration): string {
-  const { name, summary, parameters, examples } = declaration;
-  const [example] = examples;
-  const shown = example === undefined ? '' : ` Example: ${exampleFormula(name, example)}`;
+  const { summary, parameters } = declaration;
   const lines = [
-    plain(`${summary} Gives ${resultsInWords(declaration)}.${shown}`),
+    plain(`${summary} Gives ${resultsInWords(declaration)}.`),
     ...Object.entries(parameters).map(([key, parameter]) => `@param ${jsdocType(parameter)} ${parameterName(key)} ${plain(briefHelp(parameter))}`),
     // No @return: Sheets does not show it, so the results stand in the description above.
     '@customfunction',

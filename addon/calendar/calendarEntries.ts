@@ -1,6 +1,9 @@
 // Calendar entries from the answers of the sheet functions, row by row. Dates in the rows are ISO days (2026-11-26): each
 // host turns its own date cells into these first.
-import { authorities } from '../../core/rules';
+import { authorities } from '../../core/currency/rules';
+import type { DiaryDoing } from '../../functions/facts';
+import { visitTitle } from '../../functions/ledger/visitWords';
+import { plainWords } from '../../functions/registry/readText';
 import type { CalendarEntries, CalendarEntry } from './calendarText';
 
 export type AnswerRow = readonly (string | number | boolean)[];
@@ -24,35 +27,41 @@ const sorted = (rows: readonly Sorted[]): CalendarEntries => ({
   leftOut: rows.flatMap(({ leftOut }) => (leftOut === undefined ? [] : [leftOut])),
 });
 
-const seriesOfVisit = /(?:^|; )(\d+(?:-day| from \d{4}-\d{2}-\d{2}))(?:, cycle (\d+))?: /g;
-
-/** "28-day and 56-day, cycle 2413" out of what a visit changes; the databases stay in the details. */
-function visitTitle(about: string): string {
-  const byCycle = new Map<string, string[]>();
-  about.replace(seriesOfVisit, (whole: string, series: string, cycle = '') => {
-    byCycle.set(cycle, [...(byCycle.get(cycle) ?? []), series]);
-    return whole;
-  });
-  const titles = [...byCycle].map(([cycle, series]) => `${series.join(' and ')}${cycle === '' ? '' : `, cycle ${cycle}`}`);
-  return titles.length === 0 ? about.split(':')[0] ?? about : titles.join('; ');
-}
-
 function diaryEntry(row: AnswerRow): Sorted {
-  const [what, day, time, cost, currency, about] = [0, 2, 3, 4, 5, 6].map((column) => text(row, column)) as [string, string, string, string, string, string];
-  if (what === 'load' && isDay(day)) {
-    const when = moment(day, time);
-    return when === undefined ? { leftOut: about } : { entry: { identity: `load ${day} ${time}`, title: `Load data: ${visitTitle(about)}`, details: about, when } };
-  }
-  if (what !== 'renew' || !isDay(day)) return about === '' ? {} : { leftOut: about };
-  const licence = /^.*\)/.exec(about)?.[0] ?? about;
-  const price = cost === '' ? 'cost not written down' : `${cost} ${currency}`;
-  return { entry: { identity: `licence ${licence} ${day}`, title: `Licence ends: ${licence}`, details: price, when: day } };
+  const [what, day, time, about] = [0, 2, 3, 6].map((column) => text(row, column)) as [DiaryDoing, string, string, string];
+  if (what === 'renew') return {};
+  const when = what === 'load' && isDay(day) ? moment(day, time) : undefined;
+  if (when === undefined) return about === '' ? {} : { leftOut: about };
+  return { entry: { identity: `load ${day}`, title: `Load data: ${visitTitle(about)}`, details: about, when } };
 }
 
-/** Rows of LEDGER_DIARY: a load at its moment of UTC, the end of a licence as a whole day. */
+/**
+ * Rows of LEDGER_DIARY: a load at its moment of UTC. An effective date is what a load is, and never moves; its time of day may be corrected.
+ * The ends of licences come from the licences themselves: in the diary one that was renewed may have no row any more to move its entry by.
+ */
 export const diaryEntries = (rows: readonly AnswerRow[]): CalendarEntries => sorted(rows.map(diaryEntry));
 
-const paragraphs = authorities.flatMap(({ pilot }) => pilot.flatMap((rule) => [rule.paragraph, ...(rule.kind === 'months' ? [rule.check.paragraph] : [])]));
+/** Rows of aircraft, database, licence end, cost, currency: one entry a licence, on the day on which it ends, whichever that is. */
+export const licenceEntries = (rows: readonly AnswerRow[]): CalendarEntries =>
+  sorted(
+    rows.map((row): Sorted => {
+      const [aircraft, database, day, cost, currency] = [0, 1, 2, 3, 4].map((column) => text(row, column)) as [
+        string,
+        string,
+        string,
+        string,
+        string,
+      ];
+      if (aircraft === '' || database === '' || !isDay(day)) return {};
+      const licence = `${database} (${aircraft})`;
+      const price = cost === '' || currency === '' ? 'cost not written down' : `${cost} ${currency}`;
+      return { entry: { identity: `licence ${plainWords(licence)}`, title: `Licence ends: ${licence}`, details: price, when: day } };
+    }),
+  );
+
+const paragraphs = authorities.flatMap(({ pilot }) =>
+  pilot.flatMap((rule) => [rule.paragraph, ...(rule.kind === 'months' ? [rule.check.paragraph] : [])]),
+);
 
 /** The same item may stand in the list of two authorities; the paragraph tells them apart, whatever else the rule says. */
 const paragraphIn = (rule: string): string => rule.split('; ').find((part) => paragraphs.includes(part)) ?? '';
@@ -69,7 +78,10 @@ export const pilotEntries = (rows: readonly AnswerRow[]): CalendarEntries =>
   sorted(rows.map((row) => lapse(`pilot ${text(row, 0)} ${paragraphIn(text(row, 6))}`, text(row, 0), text(row, 4), text(row, 5), text(row, 6))));
 
 /** Rows of AIRCRAFT_STATUS beside the aircraft and the item of each. Hours have no day and are left out. */
-export const aircraftEntries = (rows: readonly AnswerRow[], items: readonly { readonly aircraft: string; readonly item: string }[]): CalendarEntries =>
+export const aircraftEntries = (
+  rows: readonly AnswerRow[],
+  items: readonly { readonly aircraft: string; readonly item: string }[],
+): CalendarEntries =>
   sorted(
     rows.map((row, index) => {
       const { aircraft, item } = items[index] ?? { aircraft: '', item: '' };
@@ -78,4 +90,7 @@ export const aircraftEntries = (rows: readonly AnswerRow[], items: readonly { re
     }),
   );
 
-export const together = (...all: readonly CalendarEntries[]): CalendarEntries => ({ entries: all.flatMap(({ entries }) => entries), leftOut: all.flatMap(({ leftOut }) => leftOut) });
+export const together = (...all: readonly CalendarEntries[]): CalendarEntries => ({
+  entries: all.flatMap(({ entries }) => entries),
+  leftOut: all.flatMap(({ leftOut }) => leftOut),
+});

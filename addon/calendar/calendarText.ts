@@ -1,7 +1,7 @@
 // Dates as a calendar file (iCalendar, RFC 5545), for whichever host: entries in, text out. Written by ical-generator.
-// The same entry always has the same UID, and a later as_of a higher SEQUENCE, so importing again moves an event and never doubles it.
+// The same entry always has the same UID, and a later file a higher SEQUENCE and a later DTSTAMP (RFC 5545, 3.8.7.2 and 3.8.7.4), so importing
+// again moves an event and never doubles it.
 import ical, { ICalCalendarMethod } from 'ical-generator';
-import { dayNumber } from '../../core/civilDate';
 
 export interface CalendarEntry {
   /** What the entry is, in words that do not change when its day does. */
@@ -22,7 +22,22 @@ const wholeDay = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /** Lower-case letters and digits with hyphens between; other letters by their code, so that two names stay two. */
 export const slug = (text: string): string =>
-  text.trim().toLowerCase().replace(/[^a-z0-9]+/g, (others) => ([...others].every((letter) => letter.charCodeAt(0) < 128) ? '-' : `-${[...others].map((letter) => letter.codePointAt(0)?.toString(36)).join('-')}-`)).replace(/^-+|-+$/g, '');
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, (others) =>
+      [...others].every((letter) => letter.charCodeAt(0) < 128)
+        ? '-'
+        : `-${[...others].map((letter) => letter.codePointAt(0)?.toString(36)).join('-')}-`,
+    )
+    .replace(/^-+|-+$/g, '');
+
+/** RFC 5545, 3.1 (CONTROL) and 3.3.11: a text holds no control characters but tabs, and line breaks as \\n. Nor does half a pair make a letter. */
+const fit = (text: string): string =>
+  text
+    .replace(/\r\n?/g, '\n')
+    .replace(/[\u0000-\u0008\u000b-\u001f\u007f-\u009f]+/g, ' ')
+    .replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, '\ufffd');
 
 /** An identity used twice is numbered, in the order of the rows. */
 function uids(entries: readonly CalendarEntry[]): string[] {
@@ -34,22 +49,27 @@ function uids(entries: readonly CalendarEntry[]): string[] {
   });
 }
 
-function sequenceOf(asOf: string): number {
-  const [, year, month, day] = wholeDay.exec(asOf) ?? [];
-  if (day === undefined) throw new Error(`as_of must be a day such as 2026-11-25; got "${asOf}"`);
-  return dayNumber({ year: Number(year), month: Number(month), day: Number(day) });
-}
+/** Seconds since 2020: higher with every later file, also of the same day, and than in the files that counted days. */
+const sequenceOf = (madeAt: Date): number => Math.floor((madeAt.getTime() - Date.UTC(2020, 0, 1)) / 1000);
 
-/** `asOf` is the day on which the entries were worked out, as 2026-11-25; no clock is read. */
-export function calendarText(name: string, { entries }: CalendarEntries, asOf: string): string {
+/** `madeAt` is the moment at which the file is made. */
+export function calendarText(name: string, { entries }: CalendarEntries, madeAt: Date): string {
   const calendar = ical({ name, prodId: { company: 'Rampwright', product: 'Dates', language: 'EN' }, method: ICalCalendarMethod.PUBLISH });
-  const sequence = sequenceOf(asOf);
+  const sequence = sequenceOf(madeAt);
   const ids = uids(entries);
   entries.forEach(({ title, details, when }, index) => {
     const allDay = wholeDay.test(when);
     const start = new Date(allDay ? `${when}T00:00:00Z` : when);
     if (Number.isNaN(start.getTime())) throw new Error(`an entry must have a day or a moment of UTC; got "${when}"`);
-    calendar.createEvent({ id: ids[index] ?? null, sequence, stamp: new Date(`${asOf}T00:00:00Z`), start, allDay, summary: title, ...(details === '' ? {} : { description: details }) });
+    calendar.createEvent({
+      id: ids[index] ?? null,
+      sequence,
+      stamp: madeAt,
+      start,
+      allDay,
+      summary: fit(title),
+      ...(details === '' ? {} : { description: fit(details) }),
+    });
   });
   return calendar.toString();
 }

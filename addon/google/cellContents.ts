@@ -1,6 +1,6 @@
 // What the cells of a sheet hold, as plain data, in two calls: dates and times become the serial numbers that they are in
 // the spreadsheet's own zone.
-import { dayNumber } from '../../core/civilDate';
+import { dayNumber } from '../../core/basics/civilDate';
 import type { DateHost } from '../../functions/registry/dateHost';
 import { serialFromDate } from '../workbook/serialDates';
 import type { CellValue, FormulaCell } from '../workbook/snapshot';
@@ -25,10 +25,13 @@ export const isDate = (value: unknown): value is Date => Object.prototype.toStri
 export function serialOf(date: Date, { toCivil }: Pick<DateHost, 'toCivil'>): number {
   const civil = toCivil(date);
   const milliseconds = ((date.getTime() % 1000) + 1000) % 1000;
-  return serialFromDate(new Date(dayNumber(civil) * secondsPerDay * 1000)) + (civil.hours * 3600 + civil.minutes * 60 + civil.seconds + milliseconds / 1000) / secondsPerDay;
+  return (
+    serialFromDate(new Date(dayNumber(civil) * secondsPerDay * 1000)) +
+    (civil.hours * 3600 + civil.minutes * 60 + civil.seconds + milliseconds / 1000) / secondsPerDay
+  );
 }
 
-function plain(value: unknown, dates: DateHost): CellValue {
+export function plain(value: unknown, dates: DateHost): CellValue {
   if (isDate(value)) return serialOf(value, dates);
   return typeof value === 'number' || typeof value === 'boolean' ? value : String(value);
 }
@@ -36,12 +39,21 @@ function plain(value: unknown, dates: DateHost): CellValue {
 /** Charts and the like may be sheets of their own, without cells. */
 export const hasCells = (sheet: Sheet): boolean => sheet.getType() === SpreadsheetApp.SheetType.GRID;
 
+/** `range` begins in A1. */
+export function formulasIn(range: GoogleAppsScript.Spreadsheet.Range): FormulaCell[] {
+  const texts: readonly (readonly string[])[] = range.getFormulas();
+  return texts.flatMap((line, row) => line.flatMap((text, column) => (text === '' ? [] : [{ row: row + 1, column: column + 1, text }])));
+}
+
 /** Throws a sentence while any cell waits for its answer: what depends on it would look worked out, and be wrong. */
+export function refuseWaiting(values: readonly (readonly unknown[])[]): void {
+  if (values.some((line) => line.includes(waiting))) throw new Error(stillWorking);
+}
+
+/** Throws a sentence while any cell of the sheet waits. */
 export function cellContents(sheet: Sheet, dates: DateHost): CellContents {
   const range = sheet.getDataRange();
   const values = range.getValues().map((line) => line.map((value: unknown) => plain(value, dates)));
-  if (values.some((line) => line.includes(waiting))) throw new Error(stillWorking);
-  const texts: readonly (readonly string[])[] = range.getFormulas();
-  const formulas = texts.flatMap((line, row) => line.flatMap((text, column) => (text === '' ? [] : [{ row: row + 1, column: column + 1, text }])));
-  return { values, formulas };
+  refuseWaiting(values);
+  return { values, formulas: formulasIn(range) };
 }

@@ -1,6 +1,6 @@
 // A scatter chart of Google Sheets has one column of x for all its series, while a template's series each have their own.
 // So the points of a chart are laid out again beside the sheet: all x in one column, each series' y in its own.
-import { address } from '../../sheets-templates/build';
+import { address } from '../../sheets-templates/addresses';
 import type { ChartSeries, ScatterChart, SheetTemplate, TemplateCell } from '../../sheets-templates/template';
 import { areaText, readArea, type Area } from '../workbook/areas';
 
@@ -36,7 +36,12 @@ function block(chart: ScatterChart, firstColumn: number): ChartBlock {
     { row: row + 2 + place, column: firstColumn, formula: pointFormula(point, point.x), style } as const,
     { row: row + 2 + place, column: firstColumn + 1 + index, formula: pointFormula(point, point.y), style } as const,
   ]);
-  const columnArea = (index: number): Area => ({ row: row + 1, column: firstColumn + index, lastRow: row + 1 + points.length, lastColumn: firstColumn + index });
+  const columnArea = (index: number): Area => ({
+    row: row + 1,
+    column: firstColumn + index,
+    lastRow: row + 1 + points.length,
+    lastColumn: firstColumn + index,
+  });
   return {
     chart,
     columns: heads.map((_, index) => areaText(columnArea(index))),

@@ -1,16 +1,19 @@
 // What the menu and the panel ask for. Runs with the user's authorisation (menu items and panel calls always do).
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import type { PanelAnswer, PanelGiven, PanelQuestion } from '../panel/host';
+import { demoOn } from '../workbook/demoOn';
 import { rewriteFormula } from '../workbook/formulaText';
 import { knownKeys } from '../workbook/insertionPlan';
 import { templatesInPage } from '../workbook/packedTemplates';
+import { changeCells } from './changeCells';
 import { freezeSheet } from './freezeSheet';
 import { goTo } from './goTo';
 import { insertSheets, type InsertReport } from './insertSheets';
-import type { PanelDoor } from './panelDoor';
+import type { PanelApi } from './panelApi';
 import { readWorkbook } from './readWorkbook';
 import { reasonOf } from './reason';
 import { updateSheets } from './updateSheets';
+import { writeEntries } from './writeEntries';
 
 const title = 'Rampwright';
 
@@ -22,6 +25,13 @@ export function openPanel(): void {
 
 const everySheet = (): SheetTemplate[] => templatesInPage(panelPage().getContent());
 
+/** The day of today as the spreadsheet's own clock has it, which TODAY() in its cells means too. */
+function spreadsheetToday(): string {
+  return Utilities.formatDate(new Date(), SpreadsheetApp.getActive().getSpreadsheetTimeZone(), 'yyyy-MM-dd');
+}
+
+const freshSheets = (): SheetTemplate[] => demoOn(everySheet(), spreadsheetToday());
+
 function insertedInWords({ inserted, reads }: InsertReport): string {
   const read = reads.length === 0 ? '' : ` They read what was there already: ${reads.join(', ')}.`;
   return `Inserted: ${inserted.join(', ')}.${read}`;
@@ -30,7 +40,7 @@ function insertedInWords({ inserted, reads }: InsertReport): string {
 /** From the menu: the outcome is told in the document, a refusal in a dialog that waits to be read. */
 function insertFromMenu(wanted: (templates: readonly SheetTemplate[]) => readonly SheetKey[]): void {
   try {
-    const templates = everySheet();
+    const templates = freshSheets();
     SpreadsheetApp.getActive().toast(insertedInWords(insertSheets(wanted(templates), templates)), title, 10);
   } catch (thrown) {
     const ui = SpreadsheetApp.getUi();
@@ -48,13 +58,14 @@ function putFormula(formula: string): PanelAnswer<'putFormula'> {
   const cell = SpreadsheetApp.getCurrentCell();
   if (cell === null) throw new Error('Select a cell in the sheet first.');
   const place = cell.getA1Notation();
-  if (cell.getFormula() !== '' || cell.getDisplayValue() !== '') throw new Error(`Cell ${place} is not empty, and nothing is overwritten. Select an empty cell.`);
+  if (cell.getFormula() !== '' || cell.getDisplayValue() !== '')
+    throw new Error(`Cell ${place} is not empty, and nothing is overwritten. Select an empty cell.`);
   cell.setFormula(rewriteFormula(formula, { sheets: new Map(), ranges: new Map() }));
   return { cell: place };
 }
 
 function insertForPanel(keys: readonly string[]): InsertReport {
-  const templates = everySheet();
+  const templates = freshSheets();
   return insertSheets(knownKeys(templates, keys), templates);
 }
 
@@ -65,12 +76,15 @@ const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Questi
   goTo,
   freezeSheet,
   updateSheets: (given) => updateSheets(given, everySheet()),
+  writeEntries,
+  changeCells,
 };
 
 /** The panel's one door: plain data in, plain data out, and a refusal as a sentence rather than as an exception. */
-export const answerPanel: PanelDoor = (question, given) => {
+export const answerPanel: PanelApi = (question, given) => {
   const answer = Object.prototype.hasOwnProperty.call(answers, question) ? answers[question] : undefined;
-  if (answer === undefined) return { refusal: `The panel asked for "${String(question)}", which this version cannot do. Close the panel and open it again.` };
+  if (answer === undefined)
+    return { refusal: `The panel asked for "${String(question)}", which this version cannot do. Close the panel and open it again.` };
   try {
     return { answer: answer(given) };
   } catch (thrown) {

@@ -3,13 +3,13 @@
 //
 // A custom function runs in the script's zone (fixed in appsscript.json), while a date cell is midnight in the
 // spreadsheet's zone, which each user sets. So the Date getters are never used on the platform.
-import { civilDateFromDayNumber, dayNumber, type CivilDate, type CivilDateTime } from '../../core/civilDate';
+import { civilDateFromDayNumber, dayNumber, type CivilDate, type CivilDateTime } from '../../core/basics/civilDate';
+import { millisecondsPerDay } from '../../core/basics/units';
 import type { DateHost } from '../../functions/registry/dateHost';
 import { withoutDoubt } from './earlyTimes';
 import { reasonOf } from './reason';
 import { rememberedOffsets, type OffsetAt } from './zoneOffsets';
 
-const day = 86_400_000;
 /**
  * Instants outside these years have no four-digit text of the calendar that we count in. Readers of arguments refuse far
  * earlier; the panel reads a date of any year as the number that it is.
@@ -48,7 +48,7 @@ const runtimeOffset: OffsetAt = (instant) => {
 
 /** The first instant of a civil day; where midnight is skipped or comes twice, still the first. */
 export function startOfDay(midnight: number, offsetAt: OffsetAt): number {
-  const offsets = [offsetAt(midnight - day), offsetAt(midnight + day)];
+  const offsets = [offsetAt(midnight - millisecondsPerDay), offsetAt(midnight + millisecondsPerDay)];
   const candidates = offsets.map((offset) => midnight - offset).filter((instant) => instant + offsetAt(instant) === midnight);
   if (candidates.length > 0) return Math.min(...candidates);
   // The clock jumped over midnight: halve the way to the first second whose wall clock is past it.
@@ -87,10 +87,10 @@ export function googleDateHost(): GoogleDateHost {
       const instant = date.getTime();
       const known = instant >= firstInstant && instant < lastInstant;
       const wall = new Date(instant + (known ? offsetAt(instant) : 0));
-      const civil = civilDateFromDayNumber(Math.floor(wall.getTime() / day));
+      const civil = civilDateFromDayNumber(Math.floor(wall.getTime() / millisecondsPerDay));
       return { ...civil, hours: wall.getUTCHours(), minutes: wall.getUTCMinutes(), seconds: wall.getUTCSeconds() };
     },
-    fromCivil: (date: CivilDate): Date => new Date(startOfDay(dayNumber(date) * day, offsetAt)),
+    fromCivil: (date: CivilDate): Date => new Date(startOfDay(dayNumber(date) * millisecondsPerDay, offsetAt)),
     // The platform shows every Date in the spreadsheet's zone.
     fromInstant: ({ utcMilliseconds }): Date => new Date(utcMilliseconds),
   };

@@ -15,7 +15,9 @@ function runtimeOffsets(zone: string): OffsetAt | undefined {
     return (instant) => {
       const parts = new Map(format.formatToParts(new Date(instant)).map(({ type, value }) => [type, Number(value)]));
       const part = (name: keyof typeof fields): number => parts.get(name) ?? Number.NaN;
-      return Date.UTC(part('year'), part('month') - 1, part('day'), part('hour') % 24, part('minute'), part('second')) - Math.floor(instant / 1000) * 1000;
+      return (
+        Date.UTC(part('year'), part('month') - 1, part('day'), part('hour') % 24, part('minute'), part('second')) - Math.floor(instant / 1000) * 1000
+      );
     };
   } catch {
     return undefined;

@@ -21,9 +21,12 @@ export function fillTemplate(template: SheetTemplate, entries: readonly CarriedC
   /** The template's formula, where the entry is still that; it is written under the new names. */
   const ownFormula = (cell: CarriedCell): string | undefined => {
     const formula = own.get(placeOf(cell));
-    return formula !== undefined && ([';', ','] as const).some((separator) => rewriteFormula(formula, names, separator) === cell.content) ? formula : undefined;
+    return formula !== undefined && ([';', ','] as const).some((separator) => rewriteFormula(formula, names, separator) === cell.content)
+      ? formula
+      : undefined;
   };
-  const isFormula = (cell: CarriedCell): boolean => typeof cell.content === 'string' && cell.content.startsWith('=') && ownFormula(cell) === undefined;
-  const written = entries.map((cell) => ({ ...cell, content: isFormula(cell) ? '' : ownFormula(cell) ?? cell.content }));
+  const isFormula = (cell: CarriedCell): boolean =>
+    typeof cell.content === 'string' && cell.content.startsWith('=') && ownFormula(cell) === undefined;
+  const written = entries.map((cell) => ({ ...cell, content: isFormula(cell) ? '' : (ownFormula(cell) ?? cell.content) }));
   return { template: withEntries(template, written), entries, formulas: entries.filter(isFormula) };
 }

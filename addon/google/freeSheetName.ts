@@ -2,12 +2,12 @@
 import { freeName } from '../workbook/insertionPlan';
 
 /** Google Sheets takes no longer one. */
-const longest = 100;
+const maxLength = 100;
 /** For a number behind the name. */
 const room = 4;
 
 /** The name with the suffix, numbered where that is taken. */
 export function freeSheetName(name: string, suffix: string, taken: readonly string[]): string {
-  const shortened = name.slice(0, longest - suffix.length - room);
+  const shortened = name.slice(0, maxLength - suffix.length - room);
   return freeName(`${shortened}${suffix}`, ' ', new Set(taken.map((one) => one.toLowerCase())));
 }

@@ -1,12 +1,13 @@
 // Copies the sheet in sight beside it and puts what its formulas show in their place, for sharing and for keeping. The
 // sheet itself is only read.
 import type { PanelAnswer } from '../panel/host';
-import { cellContents, hasCells, type CellContents } from './cellContents';
+import { isKeyFormula } from '../workbook/keys';
+import { cellContents, hasCells, refuseWaiting, type CellContents } from './cellContents';
 import { googleDateHost } from './dateHost';
 import { removeMark } from './documentState';
 import { freeSheetName } from './freeSheetName';
-import { inTurn } from './inTurn';
-import { allOrNothing } from './undo';
+import { withDocumentLock } from './withDocumentLock';
+import { transaction, type Did } from './transaction';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
@@ -32,34 +33,51 @@ function checkPasted({ values, formulas }: CellContents, pasted: CellContents): 
   );
 }
 
-function freeze(): PanelAnswer<'freezeSheet'> {
-  const document = SpreadsheetApp.getActive();
-  const original = SpreadsheetApp.getActiveSheet();
-  const sheets = document.getSheets();
-  const names = sheets.map((sheet) => sheet.getName());
+/** What a sheet holds that can be copied, no formula of the document waiting; throws a sentence where it cannot. */
+function contentsToCopy(sheets: readonly Sheet[], names: readonly string[], original: Sheet): CellContents {
   const name = original.getName();
   if (!hasCells(original)) throw new Error(`"${name}" has no cells to copy. Show another sheet, then ask again.`);
   // Google Sheets copies only the rows that a filter shows.
-  if (original.getFilter() !== null) throw new Error(`"${name}" has a filter, and rows that it hides could be left out. Remove the filter (Data, Remove filter), then ask again.`);
+  if (original.getFilter() !== null)
+    throw new Error(`"${name}" has a filter, and rows that it hides could be left out. Remove the filter (Data, Remove filter), then ask again.`);
   const dates = googleDateHost();
-  // Of every sheet, since a formula may hide that a sheet it reads is still waiting.
-  const all = sheets.map((sheet) => (hasCells(sheet) ? cellContents(sheet, dates) : undefined));
-  const place = names.indexOf(name);
-  const contents = all[place] ?? { values: [], formulas: [] };
-  return allOrNothing(words, (did) => {
+  // A formula may hide that a sheet it reads is still waiting.
+  sheets.forEach((sheet, index) => {
+    if (names[index] !== name && hasCells(sheet)) refuseWaiting(sheet.getDataRange().getValues());
+  });
+  return cellContents(original, dates);
+}
+
+/** Readies a copy of a sheet as values beside it, which is then in sight; the answer makes it, told to `did`. */
+export function copyAsValues(
+  document: GoogleAppsScript.Spreadsheet.Spreadsheet,
+  original: Sheet,
+  suffix: string,
+): (did: Did) => { readonly sheet: string; readonly formulas: number } {
+  const sheets = document.getSheets();
+  const names = sheets.map((sheet) => sheet.getName());
+  const contents = contentsToCopy(sheets, names, original);
+  const name = original.getName();
+  const inSight = document.getActiveSheet();
+  return (did) => {
     const copy = original.copyTo(document);
     did('the copy', () => document.deleteSheet(copy));
-    const given = freeSheetName(name, ' (values)', names);
+    const given = freeSheetName(name, suffix, names);
     copy.setName(given);
     pasteValues(original, copy);
     removeMark(copy);
     document.setActiveSheet(copy);
-    did('the sheet in sight', () => document.setActiveSheet(original));
-    document.moveActiveSheet(place + 2);
+    did('the sheet in sight', () => document.setActiveSheet(inSight));
+    document.moveActiveSheet(names.indexOf(name) + 2);
     // Also throws where a value was pasted that is no answer yet.
-    checkPasted(contents, cellContents(copy, dates));
-    return { sheet: given, formulas: contents.formulas.length };
-  });
+    checkPasted(contents, cellContents(copy, googleDateHost()));
+    return { sheet: given, formulas: contents.formulas.filter((cell) => !isKeyFormula(cell)).length };
+  };
 }
 
-export const freezeSheet = (): PanelAnswer<'freezeSheet'> => inTurn(freeze);
+function freeze(): PanelAnswer<'freezeSheet'> {
+  const document = SpreadsheetApp.getActive();
+  return transaction(words, copyAsValues(document, SpreadsheetApp.getActiveSheet(), ' (values)'));
+}
+
+export const freezeSheet = (): PanelAnswer<'freezeSheet'> => withDocumentLock(freeze);

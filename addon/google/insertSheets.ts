@@ -2,9 +2,10 @@
 // fails, everything added so far is removed and the reason said.
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { joinedSet, planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
+import { withSeparator } from './argumentSeparator';
 import { existingSheets, markedSheets } from './documentState';
-import { inTurn } from './inTurn';
-import { allOrNothing, type Did } from './undo';
+import { withDocumentLock } from './withDocumentLock';
+import { transaction, type Did } from './transaction';
 import { writeValidations } from './writeRules';
 import { writeSheets } from './writeSheets';
 
@@ -55,12 +56,14 @@ function insert(wanted: readonly SheetKey[], templates: readonly SheetTemplate[]
   const document = SpreadsheetApp.getActive();
   const plan = makePlan(document, wanted, templates);
   const marks = plan.reused.length === 0 ? [] : markedSheets(document).map(({ mark }) => mark);
-  return allOrNothing(words, (did) => {
+  return transaction(words, (did) => {
     const sheets = makeSheets(document, plan, did);
-    writeSheets(plan, sheets, joinedSet(plan, marks));
-    writeValidations(plan, sheets);
+    const asked = withSeparator(plan, sheets);
+    writeSheets(asked, sheets, joinedSet(plan, marks));
+    writeValidations(asked, sheets);
     return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
   });
 }
 
-export const insertSheets = (wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport => inTurn(() => insert(wanted, templates));
+export const insertSheets = (wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport =>
+  withDocumentLock(() => insert(wanted, templates));

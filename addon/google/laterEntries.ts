@@ -4,6 +4,7 @@ import type { DateHost } from '../../functions/registry/dateHost';
 import { formats, type FormatName } from '../../sheets-templates/look';
 import { areasOf } from '../workbook/areas';
 import type { CarriedCell } from '../workbook/carriedInputs';
+import { isDatePattern } from '../workbook/datePattern';
 import type { CellPlace } from '../workbook/snapshot';
 import { placeText, timeFormatOf, type OldNumber } from '../workbook/typedTimes';
 import { isDate, serialOf } from './cellContents';
@@ -20,8 +21,8 @@ export interface LaterEntries {
 
 const dateFormats: ReadonlySet<FormatName | undefined> = new Set<FormatName>(['date', 'dateTime', 'month']);
 
-/** A cell that got its format by being typed into may not say which. */
-const timeFormat = (written: string, serial: number): string => (written !== '' && written !== formats.general ? written : serial < 1 ? 'hh:mm' : formats.dateTime);
+/** A cell that got its format by being typed into may not say which: what it says then is a format of numbers. */
+const timeFormat = (written: string, serial: number): string => (isDatePattern(written) ? written : serial < 1 ? 'hh:mm' : formats.dateTime);
 
 /** Every number of a sheet, by its value. */
 function numbersOf(sheet: Sheet, dates: DateHost): Map<number, OldNumber[]> {
@@ -43,7 +44,11 @@ function numbersOf(sheet: Sheet, dates: DateHost): Map<number, OldNumber[]> {
 }
 
 /** `sheet` is the one that held the entries so far, under its name. */
-export function laterEntries({ template, entries, formulas }: FilledTemplate, { sheet, name }: Pick<MarkedSheet, 'sheet' | 'name'>, dates: DateHost): LaterEntries {
+export function laterEntries(
+  { template, entries, formulas }: FilledTemplate,
+  { sheet, name }: Pick<MarkedSheet, 'sheet' | 'name'>,
+  dates: DateHost,
+): LaterEntries {
   const numbers = numbersOf(sheet, dates);
   const ofTemplate = new Map(template.cells.map((cell) => [placeText(cell), cell]));
   const formatNow = (cell: CarriedCell): string | undefined => {
@@ -66,7 +71,9 @@ export function writeLater(sheet: Sheet, { formulas, numberFormats }: LaterEntri
   const texts = new Map(formulas.map((cell) => [placeText(cell), String(cell.content)]));
   const rows = Math.max(0, ...formulas.map(({ row }) => row));
   const columns = Math.max(0, ...formulas.map(({ column }) => column));
-  const grid = Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => texts.get(placeText({ row: row + 1, column: column + 1 })) ?? ''));
+  const grid = Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (__, column) => texts.get(placeText({ row: row + 1, column: column + 1 })) ?? ''),
+  );
   for (const { row, column, lastRow, lastColumn } of areasOf(grid.map((line) => line.map((text) => text !== '')))) {
     const range = sheet.getRange(row, column, lastRow - row + 1, lastColumn - column + 1);
     range.setFormulas(grid.slice(row - 1, lastRow).map((line) => line.slice(column - 1, lastColumn)));

@@ -1,11 +1,11 @@
 // The workbook as plain data for the panel. Only reads, so that the platform never has to write between two of them.
 import type { PanelGiven } from '../panel/host';
 import { areaText } from '../workbook/areas';
-import { sheetsInSight } from '../workbook/sheetsInSight';
+import { visibleSheets } from '../workbook/visibleSheets';
 import type { NameSnapshot, SheetSnapshot, WorkbookSnapshot } from '../workbook/snapshot';
 import { cellContents, hasCells, type CellContents } from './cellContents';
 import { googleDateHost } from './dateHost';
-import { markedSheets, rangeOfName } from './documentState';
+import { knownSheets, markedSheets, rangeOfName, type KnownSheet } from './documentState';
 
 type Document = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -20,11 +20,13 @@ function closedRange(range: Range): string {
 }
 
 /** Left out: names that hold on one sheet only (a copied sheet has such), and names whose cells were deleted. */
-function namesOf(document: Document): NameSnapshot[] {
+function namesOf(document: Document, sheets: readonly KnownSheet[]): NameSnapshot[] {
+  const byId = new Map(sheets.map(({ id, name }) => [id, name]));
   return document.getNamedRanges().flatMap((named) => {
     const name = named.getName();
     const range = name.includes('!') ? undefined : rangeOfName(named);
-    return range === undefined ? [] : [{ name, sheet: range.getSheet().getName(), range: closedRange(range) }];
+    const sheet = range === undefined ? undefined : byId.get(range.getGridId());
+    return range === undefined || sheet === undefined ? [] : [{ name, sheet, range: closedRange(range) }];
   });
 }
 
@@ -45,15 +47,16 @@ function selectedOn(shown: Sheet, sheet: string): WorkbookSnapshot['selected'] {
 export function readWorkbook({ sheets: wanted }: PanelGiven<'readWorkbook'>): WorkbookSnapshot {
   const document = SpreadsheetApp.getActive();
   const shown = SpreadsheetApp.getActiveSheet();
+  const known = knownSheets(document);
   const shownName = shown.getName();
-  const marks = new Map(markedSheets(document).map(({ name, mark }) => [name, mark]));
-  const names = namesOf(document);
-  const read = wanted === 'all' ? undefined : sheetsInSight(shownName, marks, names);
+  const marks = new Map(markedSheets(document, known).map(({ name, mark }) => [name, mark]));
+  const names = namesOf(document, known);
+  const read = wanted === 'all' ? undefined : visibleSheets(shownName, marks, names);
   const dates = googleDateHost();
-  const sheets = document.getSheets().flatMap((sheet): SheetSnapshot[] => {
-    const name = sheet.getName();
-    if ((read !== undefined && !read.has(name)) || !hasCells(sheet)) return [];
+  const sheets = known.flatMap(({ sheet, name }): SheetSnapshot[] => {
     const mark = marks.get(name);
+    // A sheet of ours has cells.
+    if ((read !== undefined && !read.has(name)) || (mark === undefined && !hasCells(sheet))) return [];
     return [{ name, ...(mark === undefined ? {} : { mark }), ...trimmed(cellContents(sheet, dates)) }];
   });
   return { sheets, names, selected: selectedOn(shown, shownName) };

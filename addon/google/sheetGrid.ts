@@ -1,5 +1,5 @@
 // A template laid out as whole rectangles, ready for one call each: values and formulas, formats, looks, notes.
-import { dayNumber } from '../../core/civilDate';
+import { dayNumber, serialDayZero } from '../../core/basics/civilDate';
 import { formats, type StyleName } from '../../sheets-templates/look';
 import type { SheetKey, SheetTemplate, TemplateCell, TemplateValue, Validation } from '../../sheets-templates/template';
 import { readArea, type Area } from '../workbook/areas';
@@ -22,16 +22,15 @@ export interface SheetGrid {
 export type LinkTo = (key: SheetKey) => string | undefined;
 
 const automatic = 'General';
-/** Day 0 of serial numbers. A serial number under a date format is a date, without any time zone in between. */
-const serialDayZero = dayNumber({ year: 1899, month: 12, day: 30 });
-
+/** A serial number under a date format is a date, without any time zone in between. */
 function serialOf(iso: string): number {
   const [year = 0, month = 0, day = 0] = iso.split('-').map(Number);
   return dayNumber({ year, month, day }) - serialDayZero;
 }
 
 /** Text that Sheets would turn into a number, a date, a boolean or a formula, as if typed; it needs the text format. */
-export const wouldBeRead = (text: string): boolean => /^\s*['=+\-.,$%(]|^\s*\d|^(true|false)$|^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i.test(text);
+export const wouldBeRead = (text: string): boolean =>
+  /^\s*['=+\-.,$%(]|^\s*\d|^(true|false)$|^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i.test(text);
 
 const textInFormula = (text: string): string => `"${text.replace(/"/g, '""')}"`;
 
@@ -41,18 +40,25 @@ function content(cell: TemplateCell, names: NewNames, linkTo: LinkTo): GridValue
   if (cell.formula !== undefined) return rewriteFormula(cell.formula, names);
   if (cell.value === undefined) return '';
   const link = cell.goesTo === undefined ? undefined : linkTo(cell.goesTo);
-  return link === undefined ? cellValue(cell.value) : `=HYPERLINK(${textInFormula(link)};${textInFormula(String(cell.value))})`;
+  return link === undefined
+    ? cellValue(cell.value)
+    : rewriteFormula(`=HYPERLINK(${textInFormula(link)},${textInFormula(String(cell.value))})`, names);
 }
 
 const isNumber = (text: string): boolean => text.trim() !== '' && Number.isFinite(Number(text));
 
 /** Takes text only: under any other rule the entry may be a number or a date. */
-const takesText = (validation: Validation): boolean => validation.kind === 'listFrom' || (validation.kind === 'list' && !validation.choices.some(isNumber));
+const takesText = (validation: Validation): boolean =>
+  validation.kind === 'listFrom' || (validation.kind === 'list' && !validation.choices.some(isNumber));
 
 /** An entry meant for text, blank or filled: what is typed there, 09 say, is to stay as typed. All of a column alike, for text 09 is not equal to 9. */
-function isTextEntry({ row, column, style, value, formula, format }: TemplateCell, rules: readonly (Validation & { readonly area: Area })[]): boolean {
+function isTextEntry(
+  { row, column, style, value, formula, format }: TemplateCell,
+  rules: readonly (Validation & { readonly area: Area })[],
+): boolean {
   if (style !== 'inputText' || formula !== undefined || format !== undefined || (value !== undefined && typeof value !== 'string')) return false;
-  const over = ({ area }: { readonly area: Area }): boolean => row >= area.row && row <= area.lastRow && column >= area.column && column <= area.lastColumn;
+  const over = ({ area }: { readonly area: Area }): boolean =>
+    row >= area.row && row <= area.lastRow && column >= area.column && column <= area.lastColumn;
   return rules.filter(over).every(takesText);
 }
 

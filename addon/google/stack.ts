@@ -1,5 +1,5 @@
-// Several sheets laid below and beside one another on one of them, the carrier, so that each layer of looks, formats
-// and notes takes one call for all of them. From there each is copied to its own sheet.
+// Several sheets laid below and beside one another on one of them, the carrier, so that each layer of looks and
+// formats takes one call for all of them. From there each is copied to its own sheet.
 import type { SheetTemplate } from '../../sheets-templates/template';
 import { readArea, type Area } from '../workbook/areas';
 import type { SheetGrid } from './sheetGrid';
@@ -28,12 +28,13 @@ export interface Stack {
 /** Rows that are alike are laid out once where that spares more cells than this; below it the extra call costs more. */
 const worthAnotherCall = 2000;
 
-const covers = (ranges: readonly string[], row: number): number[] => ranges.map(readArea).flatMap((area, index) => (row >= area.row && row <= area.lastRow ? [index] : []));
+const covers = (ranges: readonly string[], row: number): number[] =>
+  ranges.map(readArea).flatMap((area, index) => (row >= area.row && row <= area.lastRow ? [index] : []));
 
 /** Everything of a row that is copied, as text; rows of one text look alike. A row with a merged range is like no other. */
 function rowText({ template, grid }: Laid, index: number): string {
   const row = index + 1;
-  return JSON.stringify([grid.looks[index], grid.numberFormats[index], grid.notes[index], covers(template.verdictRanges, row), covers(template.merges, row).length > 0 ? row : 0]);
+  return JSON.stringify([grid.looks[index], grid.numberFormats[index], covers(template.merges, row).length > 0 ? row : 0]);
 }
 
 /** Rows down to the first of those that are alike to the end. */
@@ -87,7 +88,9 @@ export function onCarrier({ row, column, height }: StackPiece, range: string): A
 export function stackLayer<Value>({ pieces, rows, columns }: Stack, blank: Value, of: (grid: SheetGrid) => readonly (readonly Value[])[]): Value[][] {
   const layer = Array.from({ length: rows }, () => Array<Value>(columns).fill(blank));
   for (const { grid, row, column, height } of pieces) {
-    of(grid).slice(0, height).forEach((line, down) => layer[row - 1 + down]?.splice(column - 1, line.length, ...line));
+    of(grid)
+      .slice(0, height)
+      .forEach((line, down) => layer[row - 1 + down]?.splice(column - 1, line.length, ...line));
   }
   return layer;
 }

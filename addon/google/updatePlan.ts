@@ -31,14 +31,23 @@ interface Named {
 const again = 'Close the panel, open it again and try once more.';
 
 /** The sheets of the set by key. */
-function sheetsOfSet(marked: readonly MarkedSheet[], { set, entries }: PanelGiven<'updateSheets'>, templates: readonly SheetTemplate[]): Map<SheetKey, MarkedSheet> {
+function sheetsOfSet(
+  marked: readonly MarkedSheet[],
+  { set, entries }: PanelGiven<'updateSheets'>,
+  templates: readonly SheetTemplate[],
+): Map<SheetKey, MarkedSheet> {
   const old = new Map<SheetKey, MarkedSheet>();
   for (const one of marked.filter(({ mark }) => mark.set === set)) {
     const { name, mark } = one;
     const twin = old.get(mark.key);
-    if (twin !== undefined) throw new Error(`"${twin.name}" and "${name}" are two of one kind, so it cannot be told which of them is in use. Delete one of them, or copy it with its formulas turned into values first, then ask again.`);
-    if (!templates.some(({ key }) => key === mark.key)) throw new Error(`This version has no sheet of the kind of "${name}". Delete that sheet, then ask again.`);
-    if (!entries.some(({ key }) => key === mark.key)) throw new Error(`The entries of "${name}" did not come along, so nothing was changed. ${again}`);
+    if (twin !== undefined)
+      throw new Error(
+        `"${twin.name}" and "${name}" are two of one kind, so it cannot be told which of them is in use. Delete one of them, or copy it with its formulas turned into values first, then ask again.`,
+      );
+    if (!templates.some(({ key }) => key === mark.key))
+      throw new Error(`This version has no sheet of the kind of "${name}". Delete that sheet, then ask again.`);
+    if (!entries.some(({ key }) => key === mark.key))
+      throw new Error(`The entries of "${name}" did not come along, so nothing was changed. ${again}`);
     old.set(mark.key, one);
   }
   if (old.size === 0) throw new Error(`The sheets to be brought up to date are not in this document any more. ${again}`);
@@ -67,9 +76,15 @@ function oldNames(old: ReadonlyMap<SheetKey, MarkedSheet>, templates: readonly S
 }
 
 /** Today's templates with the entries; a sheet that was not there comes blank, for no invented number may stand among the user's. */
-function filledTemplates({ entries }: PanelGiven<'updateSheets'>, old: ReadonlyMap<SheetKey, MarkedSheet>, templates: readonly SheetTemplate[]): Map<SheetKey, FilledTemplate> {
+function filledTemplates(
+  { entries }: PanelGiven<'updateSheets'>,
+  old: ReadonlyMap<SheetKey, MarkedSheet>,
+  templates: readonly SheetTemplate[],
+): Map<SheetKey, FilledTemplate> {
   const names = oldNames(old, templates);
-  return new Map(templates.map((template) => [template.key, fillTemplate(template, old.has(template.key) ? entries.find(({ key }) => key === template.key)?.cells ?? [] : [], names)]));
+  return new Map(
+    templates.map((template) => [template.key, fillTemplate(template, entries.find(({ key }) => key === template.key)?.cells ?? [], names)]),
+  );
 }
 
 function laterOf(old: ReadonlyMap<SheetKey, MarkedSheet>, filled: ReadonlyMap<SheetKey, FilledTemplate>): Map<SheetKey, LaterEntries> {
@@ -92,10 +107,21 @@ export function planUpdate(document: Document, given: PanelGiven<'updateSheets'>
   const wanted = [...old.keys()];
   const everything = templates.every(({ key }) => wanted.includes(key));
   const outside = everything ? [] : existingSheets(document, templates, new Set(ranges)).filter(({ set }) => set !== given.set);
-  const plan = planInsertion(wanted, [...filled.values()].map(({ template }) => template), { sheets: sheetNames, ranges }, outside);
+  const plan = planInsertion(
+    wanted,
+    [...filled.values()].map(({ template }) => template),
+    { sheets: sheetNames, ranges },
+    outside,
+  );
   refuseOlderOutside(plan, wanted, marked);
   const own = ownNames(named, old);
   const kept = [...own].map(([ofTemplate, { name }]) => [ofTemplate, name] as const);
   const moved = new Map([...own].map(([ofTemplate, { one }]) => [ofTemplate, one] as const));
-  return { insertion: { ...plan, names: { ...plan.names, ranges: new Map([...plan.names.ranges, ...kept]) } }, old, moved, later: laterOf(old, filled), sheetNames };
+  return {
+    insertion: { ...plan, names: { ...plan.names, ranges: new Map([...plan.names.ranges, ...kept]) } },
+    old,
+    moved,
+    later: laterOf(old, filled),
+    sheetNames,
+  };
 }

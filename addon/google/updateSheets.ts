@@ -3,11 +3,12 @@
 // off by the platform leaves them as they were.
 import type { SheetTemplate } from '../../sheets-templates/template';
 import type { PanelAnswer, PanelGiven } from '../panel/host';
+import { withSeparator } from './argumentSeparator';
 import { writeMark, type MarkedSheet } from './documentState';
 import { freeSheetName } from './freeSheetName';
-import { inTurn } from './inTurn';
+import { withDocumentLock } from './withDocumentLock';
 import { writeLater } from './laterEntries';
-import { allOrNothing, type Did } from './undo';
+import { transaction, type Did } from './transaction';
 import { planUpdate, type UpdatePlan } from './updatePlan';
 import { writeValidations } from './writeRules';
 import { writeSheets } from './writeSheets';
@@ -79,11 +80,12 @@ function removeMark({ sheet, name, mark, metadata }: MarkedSheet, did: Did): voi
 }
 
 function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'updateSheets'> {
-  const { insertion, old, later } = plan;
+  const { old, later } = plan;
   const inSight = document.getActiveSheet();
   const nameInSight = inSight.getName();
   did('the sheet in sight', () => document.setActiveSheet(inSight));
   const sheets = makeSheets(document, plan, did);
+  const insertion = withSeparator(plan.insertion, sheets);
   makeNames(document, plan, sheets, did);
   writeSheets(insertion, sheets);
   const kept = takeOverNames(plan, sheets, did);
@@ -100,9 +102,9 @@ function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'up
 }
 
 export function updateSheets(given: PanelGiven<'updateSheets'>, templates: readonly SheetTemplate[]): PanelAnswer<'updateSheets'> {
-  return inTurn(() => {
+  return withDocumentLock(() => {
     const document = SpreadsheetApp.getActive();
     const plan = planUpdate(document, given, templates);
-    return allOrNothing(words, (did) => update(document, plan, did));
+    return transaction(words, (did) => update(document, plan, did));
   });
 }

@@ -1,17 +1,15 @@
 // Draws a chart of a template from its block of points.
+import { chartColours } from '../../sheets-templates/look';
 import type { ChartBlock } from './chartData';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
-
-/** Colours of Okabe and Ito (2008): blue and vermilion, told apart by any eye and in grey. */
-const seriesColors: readonly string[] = ['#0072b2', '#d55e00', '#009e73', '#cc79a7'];
 
 export function writeChart(sheet: Sheet, { chart, columns }: ChartBlock): void {
   const options = chart.series.map(({ drawn }) => (drawn === 'line' ? { lineWidth: 2, pointSize: 0 } : { lineWidth: 1, pointSize: 7 }));
   // What only scatter charts have comes first: every other setter gives back a builder of no kind.
   const scatter = sheet.newChart().asScatterChart().setTitle(chart.title).setXAxisTitle(chart.xTitle).setYAxisTitle(chart.yTitle);
   const [first = '', ...others] = columns;
-  const start = scatter.setColors(seriesColors.slice(0, chart.series.length)).addRange(sheet.getRange(first));
+  const start = scatter.setColors(chartColours.slice(0, chart.series.length)).addRange(sheet.getRange(first));
   const filled = others.reduce((builder, column) => builder.addRange(sheet.getRange(column)), start);
   const made = filled
     .setNumHeaders(1)

@@ -30,7 +30,8 @@ export function textStyles(): (style: StyleName) => TextStyle {
 }
 
 /** One property of every cell's look. */
-export const lookLayer = <Value>(looks: Looks, of: (look: CellLook) => Value): Value[][] => looks.map((line) => line.map((style) => of(styles[style])));
+export const lookLayer = <Value>(looks: Looks, of: (look: CellLook) => Value): Value[][] =>
+  looks.map((line) => line.map((style) => of(styles[style])));
 
 export function writeCellLooks(whole: Range, looks: Looks, styleOf: (style: StyleName) => TextStyle): void {
   // A line runs over the blank cells beside it: setWraps with false leaves open whether it is cut off instead.
@@ -61,7 +62,13 @@ function mergeRuns(merges: readonly Area[]): MergeRun[] {
   return sorted.reduce<MergeRun[]>((runs, merge) => {
     const above = runs[runs.length - 1];
     const across = merge.row === merge.lastRow;
-    const joins = above !== undefined && across && above.across && above.area.lastRow === merge.row - 1 && above.area.column === merge.column && above.area.lastColumn === merge.lastColumn;
+    const joins =
+      above !== undefined &&
+      across &&
+      above.across &&
+      above.area.lastRow === merge.row - 1 &&
+      above.area.column === merge.column &&
+      above.area.lastColumn === merge.lastColumn;
     return joins ? [...runs.slice(0, -1), { across, area: { ...above.area, lastRow: merge.lastRow } }] : [...runs, { across, area: merge }];
   }, []);
 }

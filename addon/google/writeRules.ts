@@ -1,7 +1,7 @@
 // Writes what watches over cells: validation with help, the tints of verdicts, the warning before a computed cell is
 // typed over.
 import { verdictTints } from '../../sheets-templates/look';
-import type { Validation } from '../../sheets-templates/template';
+import { isEntry, type Validation } from '../../sheets-templates/template';
 import { areasOf, areaText, eachCell, readArea, type Area } from '../workbook/areas';
 import { rewriteFormula } from '../workbook/formulaText';
 import type { InsertionPlan } from '../workbook/insertionPlan';
@@ -44,7 +44,10 @@ export function writeValidations(plan: InsertionPlan, sheets: readonly Sheet[]):
   plan.added.forEach(({ template: { validations } }, index) => {
     const sheet = sheets[index];
     if (sheet === undefined || validations.length === 0) return;
-    const rules = validations.map((validation) => ({ area: readArea(validation.range), rule: validationRule(validation, sourceRange(sheet, plan, sheets)) }));
+    const rules = validations.map((validation) => ({
+      area: readArea(validation.range),
+      rule: validationRule(validation, sourceRange(sheet, plan, sheets)),
+    }));
     const [rows, columns] = [Math.max(...rules.map(({ area }) => area.lastRow)), Math.max(...rules.map(({ area }) => area.lastColumn))];
     const grid = Array.from({ length: rows }, () => Array<Rule | null>(columns).fill(null));
     for (const { area, rule } of rules) {
@@ -67,9 +70,14 @@ export function writeVerdictTints(sheet: Sheet, verdictRanges: readonly Area[]):
 }
 
 /** A warning, not a lock: the user may still mend a formula. `rows` and `columns` are the size of the whole sheet. */
-export function writeProtection(sheet: Sheet, { computed }: SheetGrid, rows: number, columns: number): void {
+export function writeProtection(sheet: Sheet, { computed, looks }: SheetGrid, rows: number, columns: number): void {
   const [only, ...others] = areasOf(computed);
   if (only === undefined) return;
+  // Where nothing is typed, nothing is to be left free.
+  if (!looks.some((line) => line.some((style) => isEntry({ style })))) {
+    sheet.protect().setWarningOnly(true);
+    return;
+  }
   if (others.length === 0) {
     sheet.getRange(areaText(only)).protect().setWarningOnly(true);
     return;

@@ -41,11 +41,20 @@ export function writeSheets(plan: InsertionPlan, sheets: readonly Sheet[], set?:
   const linkTo = (key: SheetKey): string | undefined => (identifierOf(key) === undefined ? undefined : `#gid=${identifierOf(key)}`);
   const all = plan.added.map(({ template }) => {
     const blocks = chartBlocks(template);
-    return { template, blocks, grid: sheetGrid(template, blocks.flatMap(({ cells }) => cells), names, linkTo) };
+    return {
+      template,
+      blocks,
+      grid: sheetGrid(
+        template,
+        blocks.flatMap(({ cells }) => cells),
+        names,
+        linkTo,
+      ),
+    };
   });
   const fresh = { rows: first.getMaxRows(), columns: first.getMaxColumns() };
   const stack = stackOf(all, fresh.columns);
-  const sizes = sheets.map((sheet, index) => makeRoom(sheet, fresh, index === stack.carrier ? stack : all[index]?.grid ?? fresh));
+  const sizes = sheets.map((sheet, index) => makeRoom(sheet, fresh, index === stack.carrier ? stack : (all[index]?.grid ?? fresh)));
   writeStack(stack, sheets, textStyles());
   // The last of them is asked for its identifier anyway, by a link.
   const ownSet = set ?? identifierOf(last.template.key) ?? '';
@@ -54,6 +63,6 @@ export function writeSheets(plan: InsertionPlan, sheets: readonly Sheet[], set?:
     if (sheet === undefined || size === undefined) return;
     const gone = index === stack.carrier ? stack.rows - grid.rows : 0;
     writeSheet(sheet, { template, grid }, blocks, { rows: size.rows - gone, columns: size.columns });
-    writeMark(sheet, markFor(template, ownSet, names));
+    writeMark(sheet, markFor(template, ownSet, names), identifierOf(template.key));
   });
 }

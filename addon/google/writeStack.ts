@@ -1,9 +1,8 @@
-// Gives sheets everything that can be copied from one to another (looks, formats, notes, merges, tints of verdicts), written
-// once for all of them on one of them. Without values and formulas, so that nothing shifts in the copying.
+// Gives sheets what is promised to be copied from one to another (looks, formats, merges), written once for all of them on
+// one of them. Without values and formulas, so that nothing shifts in the copying.
 import type { StyleName } from '../../sheets-templates/look';
 import { onCarrier, stackLayer, type Stack, type StackPiece } from './stack';
 import { writeBorders, writeCellLooks, writeMerges } from './writeLook';
-import { writeVerdictTints } from './writeRules';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type TextStyle = GoogleAppsScript.Spreadsheet.TextStyle;
@@ -13,7 +12,10 @@ export interface GridSize {
   readonly columns: number;
 }
 
-/** A paste of everything carries formats, borders, notes, merges and conditional formats; the last row goes over all rows below. */
+/**
+ * The reference of CopyPasteType promises values, formulas, formats and merges of a paste, and neither notes nor conditional
+ * formats: those are written on each sheet. The last row goes over all rows below.
+ */
 function copyPiece({ row, column, height, grid }: StackPiece, carrier: Sheet, sheet: Sheet): void {
   carrier.getRange(row, column, height, grid.columns).copyTo(sheet.getRange(1, 1, height, grid.columns));
   if (height === grid.rows) return;
@@ -30,11 +32,11 @@ export function writeStack(stack: Stack, sheets: readonly Sheet[], styleOf: (sty
   const looks = stackLayer<StyleName>(stack, 'plain', (grid) => grid.looks);
   writeCellLooks(whole, looks, styleOf);
   whole.setNumberFormats(stackLayer(stack, 'General', (grid) => grid.numberFormats));
-  const notes = stackLayer(stack, '', (grid) => grid.notes);
-  if (notes.some((line) => line.some((note) => note !== ''))) whole.setNotes(notes);
   writeBorders(carrier, looks);
-  writeMerges(carrier, pieces.flatMap((piece) => piece.template.merges.flatMap((range) => onCarrier(piece, range))));
-  writeVerdictTints(carrier, pieces.flatMap((piece) => piece.template.verdictRanges.flatMap((range) => onCarrier(piece, range))));
+  writeMerges(
+    carrier,
+    pieces.flatMap((piece) => piece.template.merges.flatMap((range) => onCarrier(piece, range))),
+  );
   pieces.forEach((piece, index) => {
     const sheet = sheets[index];
     if (sheet !== undefined && index !== stack.carrier) copyPiece(piece, carrier, sheet);

@@ -1,26 +1,40 @@
 // Builds the page into build/local, unless it was built from the very same sources already.
-import { build } from 'esbuild';
+import { build, type Metafile } from 'esbuild';
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sheetTemplates } from '../../sheets-templates';
+import { noHyphenation } from '../build/noHyphenation';
 import { panelPage } from '../build/panelPage';
 import { packedElement, packTemplates } from '../workbook/packedTemplates';
 
-const sourceFolders = ['core', 'functions', 'sheets-templates', 'addon/local', 'addon/calendar', 'addon/panel', 'addon/pictures', 'addon/workbook', 'addon/build'];
+const sourceFolders = [
+  'core',
+  'functions',
+  'sheets-templates',
+  'addon/local',
+  'addon/calendar',
+  'addon/panel',
+  'addon/pictures',
+  'addon/workbook',
+  'addon/build',
+];
 
 function fingerprint(root: string): string {
   const hash = createHash('sha256');
-  const files = sourceFolders.flatMap((folder) => (existsSync(join(root, folder)) ? readdirSync(join(root, folder), { recursive: true, withFileTypes: true }) : []));
+  const files = sourceFolders.flatMap((folder) =>
+    existsSync(join(root, folder)) ? readdirSync(join(root, folder), { recursive: true, withFileTypes: true }) : [],
+  );
   const paths = files.filter((entry) => entry.isFile()).map((entry) => join(entry.parentPath, entry.name));
   for (const path of [...paths.sort(), join(root, 'package-lock.json')]) hash.update(path).update(readFileSync(path));
   return hash.digest('hex');
 }
 
-async function bundle(root: string, folder: string): Promise<void> {
-  const page = join(root, 'addon/local/page');
-  await build({
-    entryPoints: { main: join(page, 'main.ts') },
+/** `entry`: the script of the page, a path from the root. Returns the packages inside and their licences. */
+export async function bundlePage(root: string, folder: string, entry: string): Promise<Metafile> {
+  const { metafile } = await build({
+    absWorkingDir: root,
+    entryPoints: { main: entry },
     outdir: folder,
     bundle: true,
     minify: true,
@@ -29,11 +43,24 @@ async function bundle(root: string, folder: string): Promise<void> {
     target: 'es2022',
     jsx: 'automatic',
     jsxImportSource: 'preact',
+    legalComments: 'none',
     define: { 'process.env.NODE_ENV': '"production"' },
+    metafile: true,
     logLevel: 'warning',
+    plugins: [noHyphenation],
   });
-  copyFileSync(join(page, 'index.html'), join(folder, 'index.html'));
-  writeFileSync(join(folder, 'panel.html'), await panelPage(root, 'addon/local/page/panelFrame/main.ts', packedElement(packTemplates(sheetTemplates))));
+  return metafile;
+}
+
+export const indexOf = (root: string): string => readFileSync(join(root, 'addon/local/page/index.html'), 'utf8');
+
+export const panelOf = (root: string): Promise<string> =>
+  panelPage(root, 'addon/local/page/panelFrame/main.ts', packedElement(packTemplates(sheetTemplates)));
+
+async function bundle(root: string, folder: string): Promise<void> {
+  await bundlePage(root, folder, 'addon/local/page/main.ts');
+  writeFileSync(join(folder, 'index.html'), indexOf(root));
+  writeFileSync(join(folder, 'panel.html'), await panelOf(root));
 }
 
 /** The folder of the built page, and whether it had to be built. */

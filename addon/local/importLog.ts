@@ -1,22 +1,26 @@
 // Reads a pilot's log from a file of comma-separated values, whatever the order of its columns, into the rows of the Currency
 // log. Pure: text in; rows, and everything that was not taken, out. The file is taken apart by Papa Parse.
 import Papa from 'papaparse';
-import { dayNumber, isCivilDate, isoDate } from '../../core/civilDate';
-import { logHeadings, undividedHeadings, type LogColumn } from '../../core/flightLog';
+import { hourColumns, logHeadings, partsOfLandings, undividedHeadings, type LogColumn } from '../../core/currency/flightLog';
 import { numberFromCell } from '../../functions/registry/readNumber';
 import { plainWords } from '../../functions/registry/readText';
+import { firstFew } from '../../functions/registry/sharedWords';
+import { dateOrderOf, isoOf, type DateOrder } from './fileDates';
+import { pilotColumn, type PilotColumn } from './pilotColumn';
 
-type Column = LogColumn | 'date' | 'aircraft';
-
-/** Columns of hours; in every other one a number of times, always whole. */
-const timed: ReadonlySet<Column> = new Set(['hours', 'commandHours', 'trainingHours']);
-const limits: readonly (readonly [part: LogColumn, whole: LogColumn])[] = [['dayFullStops', 'dayLandings'], ['nightFullStops', 'nightLandings']];
+export type Column = LogColumn | 'date' | 'aircraft';
 
 /** One flight, in words of the log: a day as 2026-11-21, counts and hours as numbers, nothing where the file has none. */
 export type ImportedFlight = Readonly<Partial<Record<LogColumn, number>>> & { readonly date: string; readonly aircraft: string };
 
 export interface ImportedLog {
   readonly flights: readonly ImportedFlight[];
+  /** Line of the file for each of them. */
+  readonly lines: readonly number[];
+  /** Where the file has flights of several people: whose, until one of them is chosen. */
+  readonly pilots: readonly string[];
+  /** Flights of other people, left out. */
+  readonly ofOthers: number;
   /** Heading of the file for each column found. */
   readonly found: Readonly<Partial<Record<Column, string>>>;
   /** Headings of the file that the log has no place for. */
@@ -25,12 +29,10 @@ export interface ImportedLog {
   readonly problems: readonly string[];
 }
 
-export type DateOrder = 'day first' | 'month first';
-
 /** Headings stand in the first line, or under a few lines of title. */
 const linesOfTitle = 15;
 
-function placesIn(header: readonly string[]): Map<Column, number> {
+export function placesIn(header: readonly string[]): Map<Column, number> {
   const words = header.map((cell) => plainWords(cell));
   const places = new Map<Column, number>();
   const free = (word: string): number => words.findIndex((heading, index) => heading === word && ![...places.values()].includes(index));
@@ -45,29 +47,8 @@ function placesIn(header: readonly string[]): Map<Column, number> {
   return places;
 }
 
-/** 21.11.2026 or 11/21/2026, a time of day after it or not. */
-const turnedDate = /^(\d{1,2})[./-](\d{1,2})[./-](\d{4})(?: .*)?$/;
-
-/** The order in which a file writes day and month, where they are told apart by slashes or points: as its own dates show. */
-export function dateOrderOf(dates: readonly string[]): DateOrder | 'either' | 'both' {
-  const parts = dates.map((date) => turnedDate.exec(date.trim())).filter((found) => found !== null);
-  const dayFirst = parts.some(([, one]) => Number(one) > 12);
-  const monthFirst = parts.some(([, , other]) => Number(other) > 12);
-  if (dayFirst && monthFirst) return 'both';
-  if (parts.length === 0 || dayFirst) return 'day first';
-  return monthFirst ? 'month first' : 'either';
-}
-
-function isoOf(text: string, order: DateOrder): string | undefined {
-  const written = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})(?:[T ].*)?$/.exec(text.trim());
-  const turned = turnedDate.exec(text.trim());
-  const [year, month, day] = written !== null ? [written[1], written[2], written[3]] : turned === null ? [] : order === 'day first' ? [turned[3], turned[2], turned[1]] : [turned[3], turned[1], turned[2]];
-  const date = { year: Number(year), month: Number(month), day: Number(day) };
-  return year !== undefined && isCivilDate(date) && dayNumber(date) > dayNumber({ year: 1950, month: 1, day: 1 }) ? isoDate(date) : undefined;
-}
-
 /** A whole count, or hours as 1.4, 1,4 or 1:24; a mark of yes is one. */
-function amountOf(text: string, isTimed: boolean): number | undefined {
+export function amountOf(text: string, isTimed: boolean): number | undefined {
   const plain = numberFromCell(text);
   if (plain !== undefined) return plain >= 0 && plain <= 1000 && (isTimed || Number.isInteger(plain)) ? plain : undefined;
   const clock = isTimed ? /^(\d{1,3}):([0-5]\d)(?::[0-5]\d)?$/.exec(text.trim()) : null;
@@ -92,17 +73,54 @@ function flightOf({ cells, line }: Row, places: ReadonlyMap<Column, number>, hea
   for (const [column, at] of places) {
     const text = cells[at] ?? '';
     if (column === 'date' || column === 'aircraft' || text.trim() === '') continue;
-    const amount = amountOf(text, timed.has(column));
-    if (amount === undefined) return `line ${line}: "${text}" under "${header[at] ?? ''}" is no ${timed.has(column) ? '' : 'whole '}number from 0 to 1,000`;
+    const amount = amountOf(text, hourColumns.has(column));
+    if (amount === undefined)
+      return `line ${line}: "${text}" under "${header[at] ?? ''}" is no ${hourColumns.has(column) ? '' : 'whole '}number from 0 to 1,000`;
     done[column] = amount;
   }
-  for (const [part, whole] of limits) {
-    if ((done[part] ?? 0) > (done[whole] ?? 0)) return `line ${line}: ${done[part] ?? 0} under "${header[places.get(part) ?? -1] ?? ''}", more than landings`;
+  for (const [part, whole] of partsOfLandings) {
+    if ((done[part] ?? 0) > (done[whole] ?? 0))
+      return `line ${line}: ${done[part] ?? 0} under "${header[places.get(part) ?? -1] ?? ''}", more than landings`;
   }
   return { date, aircraft: (cells[places.get('aircraft') ?? -1] ?? '').trim(), ...done };
 }
 
-const nothing = (problem: string): ImportedLog => ({ flights: [], found: {}, passedOver: [], problems: [problem] });
+const nothing = (problem: string, pilots: readonly string[] = []): ImportedLog => ({
+  flights: [],
+  lines: [],
+  pilots,
+  ofOthers: 0,
+  found: {},
+  passedOver: [],
+  problems: [problem],
+});
+
+const maxNamed = 8;
+const quoted = (words: readonly string[]): string =>
+  firstFew(
+    words.map((word) => `"${word}"`),
+    maxNamed,
+  );
+
+/** What would have done for headings, beside what the file begins with. */
+function noHeadings(rows: readonly Row[]): string {
+  const first = rows.find(({ cells }) => cells.filter((cell) => cell.trim() !== '').length > 1) ?? rows[0];
+  const there = first?.cells.map((cell) => cell.trim()).filter((cell) => cell !== '') ?? [];
+  const has = there.length === 0 ? '' : `; line ${first?.line ?? 1} has ${quoted(there)}`;
+  return `no line of headings with a date and an aircraft was found: the day must stand under ${quoted(logHeadings.date)}, the aircraft under ${quoted(logHeadings.aircraft)}${has}`;
+}
+
+/** Columns that a log with such headings has and the file has not, by the heading that would do. */
+export const headingsThatWouldDo = (headings: readonly string[], { found }: ImportedLog): string[] =>
+  [...placesIn(headings).keys()].flatMap((column) => (column in found ? [] : (logHeadings[column][0] ?? [])));
+
+/** What is to be known of a file beyond what it says itself. */
+export interface Answers {
+  /** How dates such as 03/04/2026 are meant. */
+  readonly order?: DateOrder;
+  /** Whose flights, in a file of several people; everyone where all of them are the pilot's own. */
+  readonly pilot?: { readonly named: string } | 'everyone';
+}
 
 /** Rows with the line of the file on which each begins: a quoted cell may run over several. */
 function rowsOf(data: readonly (readonly string[])[]): Row[] {
@@ -114,34 +132,72 @@ function rowsOf(data: readonly (readonly string[])[]): Row[] {
   });
 }
 
-/** `order` settles how dates such as 03/04/2026 are meant where the file itself does not show it. */
-export function importLog(text: string, order?: DateOrder): ImportedLog {
+function read(body: readonly Row[], header: readonly string[], places: ReadonlyMap<Column, number>, order: DateOrder) {
+  const flights: ImportedFlight[] = [];
+  const lines: number[] = [];
+  const problems: string[] = [];
+  for (const row of body) {
+    const flight = flightOf(row, places, header, order);
+    if (typeof flight === 'string') problems.push(flight);
+    else {
+      flights.push(flight);
+      lines.push(row.line);
+    }
+  }
+  return { flights, lines, problems };
+}
+
+/** The rows of one pilot. One that names nobody, among rows that do, belongs to nobody. */
+function rowsOfPilot(body: readonly Row[], people: PilotColumn | undefined, pilot: Answers['pilot']): readonly Row[] {
+  if (people === undefined || pilot === undefined || pilot === 'everyone') return body;
+  return body.filter(({ cells }) => plainWords(cells[people.at] ?? '') === plainWords(pilot.named));
+}
+
+const several = ({ heading, names }: PilotColumn): string =>
+  `the file has flights of ${names.length} pilots under "${heading}": ${quoted(names.map((name) => (name === '' ? 'nobody named' : name)))}. Say whose they are: other people's landings are not yours`;
+
+/** `answers` settles what the file itself does not show. */
+export function importLog(text: string, answers: Answers = {}): ImportedLog {
   const { data, errors } = Papa.parse<string[]>(text.replace(/^\uFEFF/, ''), { skipEmptyLines: false });
   const rows = rowsOf(data);
   const quotes = errors.find(({ type }) => type === 'Quotes');
-  if (quotes !== undefined) return nothing(`line ${rows[quotes.row ?? 0]?.line ?? 1}: a quotation mark is not closed, or stands inside a quoted cell, so that rows run into one another`);
+  if (quotes !== undefined)
+    return nothing(
+      `line ${rows[quotes.row ?? 0]?.line ?? 1}: a quotation mark is not closed, or stands inside a quoted cell, so that rows run into one another`,
+    );
   const head = rows.slice(0, linesOfTitle).find(({ cells }) => ['date', 'aircraft'].every((column) => placesIn(cells).has(column as Column)));
-  if (head === undefined) return nothing('no line of headings with a date and an aircraft was found');
+  if (head === undefined) return nothing(noHeadings(rows));
   const header = head.cells;
-  const places = placesIn(header);
-  const body = rows.filter(({ cells, line }) => line > head.line && cells.some((cell) => cell.trim() !== ''));
+  const everything = rows.filter(({ cells, line }) => line > head.line && cells.some((cell) => cell.trim() !== ''));
+  const people = pilotColumn(
+    header,
+    everything.map(({ cells }) => cells),
+    (cell) => amountOf(cell, true) === undefined,
+  );
+  if (people !== undefined && people.names.length > 1 && answers.pilot === undefined) return nothing(several(people), people.names);
+  // A column of names under a heading of hours in command is no column of hours.
+  const places = new Map([...placesIn(header)].filter(([, at]) => at !== people?.at));
+  const body = rowsOfPilot(everything, people, answers.pilot);
   const shown = dateOrderOf(body.map(({ cells }) => cells[places.get('date') ?? -1] ?? ''));
   if (shown === 'both') return nothing('some dates can only be day first and some only month first');
-  if (shown === 'either' && order === undefined) return nothing('dates such as 03/04/2026 can be read two ways: say whether the day or the month comes first');
-  const read = body.map((row) => flightOf(row, places, header, shown === 'either' ? (order ?? 'day first') : shown));
-  const used = new Set(places.values());
+  if (shown === 'either' && answers.order === undefined)
+    return nothing('dates such as 03/04/2026 can be read two ways: say whether the day or the month comes first');
+  const used = new Set([...places.values(), ...(people === undefined ? [] : [people.at])]);
   return {
-    flights: read.filter((flight) => typeof flight !== 'string'),
+    ...read(body, header, places, shown === 'either' ? (answers.order ?? 'day first') : shown),
+    pilots: [],
+    ofOthers: everything.length - body.length,
     found: Object.fromEntries([...places].map(([column, at]) => [column, header[at] ?? ''])),
     passedOver: header.filter((heading, index) => heading.trim() !== '' && !used.has(index)),
-    problems: read.filter((flight) => typeof flight === 'string'),
   };
 }
 
 /** Headings of the file for columns (of these, or of all) that a log with such headings has no place for. */
 export function headingsWithoutPlace(headings: readonly string[], { found }: ImportedLog, among?: readonly Column[]): string[] {
   const places = placesIn(headings);
-  return Object.entries(found).flatMap(([column, heading]) => (!places.has(column as Column) && (among?.includes(column as Column) ?? true) ? [heading] : []));
+  return Object.entries(found).flatMap(([column, heading]) =>
+    !places.has(column as Column) && (among?.includes(column as Column) ?? true) ? [heading] : [],
+  );
 }
 
 /** The flights as rows under the headings of a log (those of the sheet, gaps among them): a day as text, else numbers. */

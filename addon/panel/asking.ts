@@ -32,7 +32,10 @@ export function useAsking(): Asking {
     running.current = true;
     setOutcome({ kind: 'waiting', text: waiting });
     work()
-      .then((said) => setOutcome(typeof said === 'string' ? { kind: 'done', text: said } : { kind: 'shown', text: said.shown }), (thrown: unknown) => setOutcome({ kind: 'refused', text: reasonOf(thrown) }))
+      .then(
+        (said) => setOutcome(typeof said === 'string' ? { kind: 'done', text: said } : { kind: 'shown', text: said.shown }),
+        (thrown: unknown) => setOutcome({ kind: 'refused', text: reasonOf(thrown) }),
+      )
       .finally(() => {
         running.current = false;
       });

@@ -29,7 +29,7 @@ function CheckedReport({ checked: { report, days, at }, asking, goTo }: CheckedR
   const sheets = [...new Set(report.findings.map(({ sheet }) => sheet))];
   return (
     <>
-      <h3>In all</h3>
+      <h3>Summary</h3>
       <ul class="counts">
         {countsInWords(report).map(({ text, found }) => (
           <li key={text} class={found ? 'found' : ''}>
@@ -40,7 +40,10 @@ function CheckedReport({ checked: { report, days, at }, asking, goTo }: CheckedR
           <li key={text}>{text}</li>
         ))}
       </ul>
-      <p class="faint">As the workbook was at {at}. The check looks at the sheets, not at the flight: a wrong entry is still wrong when nothing is found here, and a NO is still a NO.</p>
+      <p class="faint">
+        As the workbook was at {at}. The check looks at the sheets, not at the flight: a wrong entry is still wrong when nothing is found here, and a
+        NO is still a NO.
+      </p>
       {sheets.map((sheet) => (
         <CheckedSheet key={sheet} name={sheet} findings={report.findings.filter((one) => one.sheet === sheet)} asking={asking} goTo={goTo} />
       ))}
@@ -63,7 +66,8 @@ export function CheckView({ host }: { readonly host: PanelHost }) {
       setChecked(next);
     }
   };
-  const goTo = ({ sheet, row, column }: Finding): void => asking.run('Going there.', async () => `${(await host.ask('goTo', { sheet, row, column })).cell} is selected.`);
+  const goTo = ({ sheet, row, column }: Finding): void =>
+    asking.run('Going there.', async () => `${(await host.ask('goTo', { sheet, row, column })).cell} is selected.`);
   return (
     <section>
       <h2>Check this workbook</h2>

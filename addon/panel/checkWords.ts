@@ -25,9 +25,15 @@ const words: Readonly<Record<FindingKind, Words>> = {
     many: 'formulas of sheets of ours were changed',
     none: ({ compared }) => (compared === 0 ? undefined : `No changed formulas among the ${compared} that were compared.`),
   },
+  tint: { one: "tint of verdicts is not the sheet's own", many: "tints of verdicts are not the sheets' own" },
   // The days themselves are told beside the counts.
   day: { one: 'day (as_of) to look at', many: 'days (as_of) to look at' },
-  volatile: { one: 'call fed by a cell that changes by itself', many: 'calls fed by cells that change by themselves', none: () => 'No cell that changes by itself feeds our functions.' },
+  volatile: {
+    one: 'function that depends on NOW or RAND',
+    many: 'functions that depend on NOW or RAND',
+    none: () => 'No function of ours depends on NOW or RAND.',
+  },
+  copied: { one: 'copied sheet reads the sheets of another', many: 'copied sheets read the sheets of another' },
   moved: { one: 'sheet could not be compared whole', many: 'sheets could not be compared whole' },
 };
 
@@ -45,9 +51,10 @@ export function countsInWords(report: CheckReport): CountInWords[] {
 
 export function totalInWords({ counts }: CheckReport): string {
   const total = kinds.reduce((sum, kind) => sum + counts[kind], 0);
-  if (total === 0) return 'Checked. Nothing was found.';
+  if (total === 0) return 'No problems found.';
   return total === 1 ? 'Checked. 1 finding.' : `Checked. ${total} findings.`;
 }
 
 /** The day on which each Start sheet has everything judged, where there is one; what is wrong with it is a finding. */
-export const daysInWords = (workbook: WorkbookSnapshot): string[] => judgedDays(workbook).map(({ sheet, day }) => `Judged on ${day}, ${asOfName} of "${sheet}".`);
+export const daysInWords = (workbook: WorkbookSnapshot): string[] =>
+  judgedDays(workbook).map(({ sheet, day }) => `Judged on ${day}, ${asOfName} of "${sheet}".`);

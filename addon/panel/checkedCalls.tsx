@@ -22,13 +22,16 @@ export function CheckedCalls({ report: { calls, callsInAll } }: { readonly repor
             </tr>
           ))}
           <tr class="sum">
-            <td>In all</td>
+            <td>Total</td>
             <td class="figure">{callsInAll}</td>
           </tr>
         </tbody>
       </table>
       {calls.map(({ sheet, advice }) => advice !== undefined && <p key={sheet}>{`${sheet}: ${advice}`}</p>)}
-      <p class="faint">In Google Sheets a call takes about half a second, up to 30 at a time, whenever a cell that it reads changes. One call over a column costs as much as one over a cell. In the local workbook calls cost next to nothing.</p>
+      <p class="faint">
+        In Google Sheets a call takes about half a second, up to 30 at a time, whenever a cell that it reads changes. One call over a column costs as
+        much as one over a cell. In the local workbook calls cost next to nothing.
+      </p>
     </>
   );
 }

@@ -101,9 +101,9 @@ export function FunctionPage({ host, entry, back }: FunctionPageProps) {
       <code class="formula">={entry.signature}</code>
       <h3>Arguments</h3>
       <Terms entries={entry.parameters} />
-      <h3>Gives</h3>
+      <h3>Returns</h3>
       <Terms entries={entry.results} />
-      <h3>Good to know</h3>
+      <h3>Notes</h3>
       <p>{entry.notes}</p>
       <h3>{entry.examples.length === 1 ? 'Example' : 'Examples'}</h3>
       <ul class="plain examples">

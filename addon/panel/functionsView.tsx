@@ -42,7 +42,8 @@ function FunctionList({ found, grouped, choose }: ListProps) {
   );
 }
 
-const foundInWords = (count: number): string => (count === 0 ? 'No function matches. Try fewer words.' : `${count} ${count === 1 ? 'function' : 'functions'}`);
+const foundInWords = (count: number): string =>
+  count === 0 ? 'No function matches. Try fewer words.' : `${count} ${count === 1 ? 'function' : 'functions'}`;
 
 export function FunctionsView({ host, functions }: FunctionsViewProps) {
   const [wanted, setWanted] = useState('');
@@ -58,8 +59,15 @@ export function FunctionsView({ host, functions }: FunctionsViewProps) {
   return (
     <section>
       <h2>Find a function</h2>
-      <label for="search">Words to look for</label>
-      <input id="search" type="search" autocomplete="off" placeholder="crosswind, hold, balance" value={wanted} onInput={(event) => setWanted(event.currentTarget.value)} />
+      <label for="search">Search</label>
+      <input
+        id="search"
+        type="search"
+        autocomplete="off"
+        placeholder="crosswind, hold, balance"
+        value={wanted}
+        onInput={(event) => setWanted(event.currentTarget.value)}
+      />
       <p class="count" role="status" aria-live="polite">
         {foundInWords(found.length)}
       </p>

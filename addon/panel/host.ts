@@ -2,6 +2,8 @@
 // google.script.run, the local workbook through messages between frames. Everything is plain data, so that it survives both.
 
 import type { CarriedSheet } from '../workbook/carriedInputs';
+import type { CellsChanged } from '../workbook/cellChanges';
+import type { EntryWritten } from '../workbook/tripEntries';
 import type { WorkbookSnapshot } from '../workbook/snapshot';
 
 interface PanelQuestions {
@@ -27,6 +29,26 @@ interface PanelQuestions {
   updateSheets: {
     readonly given: { readonly set: string; readonly entries: readonly CarriedSheet[] };
     readonly answer: { readonly updated: readonly string[]; readonly kept: readonly string[] };
+  };
+  /**
+   * Writes into single cells, or empties them, whatever stands there: all of them or none. With `copyFirst` a sheet is put aside before that, as
+   * freezeSheet does, under its name and the suffix.
+   */
+  writeEntries: {
+    readonly given: {
+      readonly entries: readonly EntryWritten[];
+      readonly copyFirst?: { readonly sheet: string; readonly suffix: string };
+    };
+    /** `copy` is the name of the sheet put aside. */
+    readonly answer: { readonly cells: number; readonly copy?: string };
+  };
+  /**
+   * Changes rectangles of cells, all of them or none, and only where each still holds what it held when the change was worked out. The same
+   * changes turned round take it back. Answers with the number of cells written.
+   */
+  changeCells: {
+    readonly given: { readonly changes: readonly CellsChanged[] };
+    readonly answer: { readonly cells: number };
   };
   /** Adds sheets by key; nothing is overwritten. */
   insertSheets: {

@@ -16,10 +16,18 @@ function Sentences({ heading, sentences }: { readonly heading: string; readonly 
   );
 }
 
-function Carried({ carried: { notes, refusals }, asking, bring }: { readonly carried: NonNullable<LookedSet['carried']>; readonly asking: Asking; readonly bring: () => void }) {
+function Carried({
+  carried: { notes, refusals },
+  asking,
+  bring,
+}: {
+  readonly carried: NonNullable<LookedSet['carried']>;
+  readonly asking: Asking;
+  readonly bring: () => void;
+}) {
   return (
     <>
-      {refusals.length > 0 && <Sentences heading="What stands in the way" sentences={refusals} />}
+      {refusals.length > 0 && <Sentences heading="Fix these first" sentences={refusals} />}
       {notes.length > 0 && <Sentences heading="Read this first" sentences={notes} />}
       {refusals.length === 0 && (
         <>

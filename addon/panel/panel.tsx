@@ -1,6 +1,7 @@
 // The side panel: the caution, then its views as tabs. One panel for both hosts; it knows only the Host interface.
 import { render } from 'preact';
 import catalogue from 'rampwright:catalogue';
+import { AircraftView } from './aircraftView';
 import { CheckView } from './checkView';
 import { FunctionsView } from './functionsView';
 import type { PanelHost } from './host';
@@ -20,6 +21,7 @@ function Panel({ host }: { readonly host: PanelHost }) {
       <Tabs
         tabs={[
           { name: 'sheets', label: 'Sheets', view: () => <SheetsView host={host} sheets={catalogue.sheets} /> },
+          { name: 'aircraft', label: 'Aircraft', view: () => <AircraftView host={host} /> },
           { name: 'functions', label: 'Functions', view: () => <FunctionsView host={host} functions={catalogue.functions} /> },
           { name: 'picture', label: 'Picture', view: () => <PictureView host={host} /> },
           { name: 'check', label: 'Check', view: () => <CheckView host={host} /> },

@@ -20,7 +20,11 @@ interface Drawn {
 const [usualWidth, heightForWidth] = [268, 1.3];
 
 /** Hold: Descent and hold card, row 54, as the name of a file. */
-const fileName = (of: string): string => `${of.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-+|-+$/g, '')}.svg`;
+const fileName = (of: string): string =>
+  `${of
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')}.svg`;
 
 /** The sheet in sight is read soonest; every sheet only where nothing can be drawn from that one, since its row may read others. */
 async function pictureFrom(host: PanelHost, width: number): Promise<SelectedPicture> {

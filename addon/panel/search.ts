@@ -6,7 +6,15 @@ const plain = (text: string): string => text.toLowerCase().replace(/[_-]+/g, ' '
 /** Lower is better: the name itself, then its beginning, then anywhere in the name, then the words about it. */
 function rank(entry: FunctionEntry, words: readonly string[], phrase: string): number | undefined {
   const name = plain(entry.name);
-  const about = plain([entry.name, entry.subject, entry.summary, ...entry.parameters.map((one) => `${one.name} ${one.unit}`), ...entry.results.map((one) => one.name)].join(' '));
+  const about = plain(
+    [
+      entry.name,
+      entry.subject,
+      entry.summary,
+      ...entry.parameters.map((one) => `${one.name} ${one.unit}`),
+      ...entry.results.map((one) => one.name),
+    ].join(' '),
+  );
   if (!words.every((word) => about.includes(word))) return undefined;
   if (name === phrase) return 0;
   if (name.startsWith(phrase)) return 1;

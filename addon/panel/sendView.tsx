@@ -19,7 +19,7 @@ export function SendView({ host }: { readonly host: PanelHost }) {
   const makeCalendar = async (): Promise<Said> => {
     let next: Calendar | undefined;
     try {
-      const { text, said } = calendarFile(await host.ask('readWorkbook', { sheets: 'all' }));
+      const { text, said } = calendarFile(await host.ask('readWorkbook', { sheets: 'all' }), new Date());
       if (text === undefined) return said;
       next = { said, file: { name: 'rampwright.ics', type: 'text/calendar', text } };
       return { shown: said };
@@ -34,7 +34,10 @@ export function SendView({ host }: { readonly host: PanelHost }) {
   return (
     <section>
       <h2>Dates for your calendar</h2>
-      <p>Visits to load data, ends of licences and the last good days of the Currency log, as a file that calendar programs take in. Import it again later: dates move and none is doubled.</p>
+      <p>
+        Visits to load data, ends of licences and the last good days of the Currency log, as a file that calendar programs take in. Import it again
+        later: events are updated, not duplicated.
+      </p>
       <AskButton look="main" asking={asking} ask={() => asking.run('Reading the workbook.', makeCalendar)}>
         Make the calendar file
       </AskButton>
@@ -45,7 +48,10 @@ export function SendView({ host }: { readonly host: PanelHost }) {
         </>
       )}
       <h2>A sheet as plain values</h2>
-      <p>For somebody without Rampwright, or for your records. The sheet in sight is copied beside itself, and in the copy each formula becomes the value that it shows now. Your sheet stays as it is.</p>
+      <p>
+        For somebody without Rampwright, or for your records. The sheet in sight is copied beside itself, and in the copy each formula becomes the
+        value that it shows now. Your sheet stays as it is.
+      </p>
       <AskButton look="main" asking={asking} ask={() => asking.run('Copying the sheet.', freeze)}>
         Copy this sheet as values
       </AskButton>

@@ -2,8 +2,11 @@
 import { useAsking } from './asking';
 import type { Catalogue } from './catalogue';
 import type { PanelHost } from './host';
+import { FlightSection } from './flightSection';
 import { InsertSection } from './insertSection';
 import { OutcomeLine } from './outcomeLine';
+import { TripSection } from './tripSection';
+import { VisitSection } from './visitSection';
 import { UpdateSection } from './updateSection';
 
 interface SheetsViewProps {
@@ -16,6 +19,9 @@ export function SheetsView({ host, sheets }: SheetsViewProps) {
   return (
     <div>
       <InsertSection host={host} sheets={sheets} asking={asking} />
+      <TripSection host={host} asking={asking} />
+      <FlightSection host={host} asking={asking} />
+      <VisitSection host={host} asking={asking} />
       <UpdateSection host={host} asking={asking} />
       <OutcomeLine outcome={asking.outcome} />
     </div>

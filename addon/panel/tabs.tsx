@@ -35,7 +35,15 @@ export function Tabs({ tabs }: TabsProps) {
   };
   const onKeyDown = (event: KeyboardEvent): void => {
     const step = steps[event.key];
-    const next = step === undefined ? undefined : tabs[step(tabs.findIndex(({ name }) => name === shown), tabs.length)];
+    const next =
+      step === undefined
+        ? undefined
+        : tabs[
+            step(
+              tabs.findIndex(({ name }) => name === shown),
+              tabs.length,
+            )
+          ];
     if (next === undefined) return;
     event.preventDefault();
     show(next.name);
@@ -45,7 +53,16 @@ export function Tabs({ tabs }: TabsProps) {
     <main>
       <div class="tabs" role="tablist" aria-label="Parts of the panel" ref={list} onKeyDown={onKeyDown}>
         {tabs.map(({ name, label }) => (
-          <button key={name} id={`tab-${name}`} type="button" role="tab" aria-selected={name === shown} aria-controls={`view-${name}`} tabIndex={name === shown ? 0 : -1} onClick={() => show(name)}>
+          <button
+            key={name}
+            id={`tab-${name}`}
+            type="button"
+            role="tab"
+            aria-selected={name === shown}
+            aria-controls={`view-${name}`}
+            tabIndex={name === shown ? 0 : -1}
+            onClick={() => show(name)}
+          >
             {label}
           </button>
         ))}

@@ -44,11 +44,21 @@ export function UpdateSection({ host, asking }: UpdateSectionProps) {
       <h2 tabIndex={-1} ref={heading}>
         Bring up to date
       </h2>
-      <p>Sheets that an older version of Rampwright put in are replaced by those of today, with your entries in them. The older ones stay beside them.</p>
+      <p>
+        Sheets that an older version of Rampwright put in are replaced by those of today, with your entries in them. The older ones stay beside them.
+      </p>
       <AskButton look="main" asking={asking} ask={() => asking.run('Reading the workbook.', look)}>
         Look for older sheets
       </AskButton>
-      {sets?.map((one, index) => <OlderSet key={one.set} looked={one} number={index + 1} asking={asking} bring={() => asking.run('Bringing the sheets up to date. This takes some seconds.', () => bring(one))} />)}
+      {sets?.map((one, index) => (
+        <OlderSet
+          key={one.set}
+          looked={one}
+          number={index + 1}
+          asking={asking}
+          bring={() => asking.run('Bringing the sheets up to date. This takes some seconds.', () => bring(one))}
+        />
+      ))}
     </section>
   );
 }

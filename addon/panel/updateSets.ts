@@ -1,16 +1,16 @@
 // The sets of sheets in a workbook, looked through before an update, and what is said of them.
 import type { SheetTemplate } from '../../sheets-templates/template';
-import { carryInputs, setsOf, type CarriedInputs, type SheetSet } from '../workbook/carryInputs';
+import { migrateEntries, setsOf, type MigratedEntries, type SheetSet } from '../workbook/migrateEntries';
 import type { WorkbookSnapshot } from '../workbook/snapshot';
 import type { PanelAnswer } from './host';
 
 export interface LookedSet extends SheetSet {
   /** Only of a set that is out of date. */
-  readonly carried?: CarriedInputs;
+  readonly carried?: MigratedEntries;
 }
 
 export const lookThrough = (workbook: WorkbookSnapshot, templates: readonly SheetTemplate[]): LookedSet[] =>
-  setsOf(workbook, templates).map((one) => ({ ...one, ...(one.outOfDate && { carried: carryInputs(workbook, one.set, templates) }) }));
+  setsOf(workbook, templates).map((one) => ({ ...one, ...(one.outOfDate && { carried: migrateEntries(workbook, one.set, templates) }) }));
 
 /** Whether what was read out before an update still holds; the entries themselves may have changed. */
 export const isSame = (one: LookedSet, other: LookedSet): boolean => {
@@ -21,7 +21,10 @@ export const isSame = (one: LookedSet, other: LookedSet): boolean => {
 export function lookedInWords(sets: readonly LookedSet[]): string {
   const older = sets.filter(({ outOfDate }) => outOfDate).length;
   if (sets.length === 0) return 'This document has no sheets of Rampwright yet.';
-  if (older === 0) return sets.some(({ sheets }) => sheets.some(({ version, current }) => version > current)) ? 'No sheet is out of date.' : 'Every sheet of ours is up to date.';
+  if (older === 0)
+    return sets.some(({ sheets }) => sheets.some(({ version, current }) => version > current))
+      ? 'No sheet is out of date.'
+      : 'Every sheet of ours is up to date.';
   return older === 1 ? '1 set of sheets is out of date.' : `${older} sets of sheets are out of date.`;
 }
 
@@ -33,7 +36,13 @@ function versionInWords({ version, current }: SheetSet['sheets'][number]): strin
 /** Sheets of one version in one line. */
 export function versionsInWords({ sheets }: SheetSet): string[] {
   const versions = [...new Set(sheets.map(versionInWords))];
-  return versions.map((version) => `${version}: ${sheets.filter((sheet) => versionInWords(sheet) === version).map(({ name }) => name).join(', ')}.`);
+  return versions.map(
+    (version) =>
+      `${version}: ${sheets
+        .filter((sheet) => versionInWords(sheet) === version)
+        .map(({ name }) => name)
+        .join(', ')}.`,
+  );
 }
 
 const quoted = (names: readonly string[]): string => names.map((name) => `"${name}"`).join(', ');

@@ -18,6 +18,8 @@ export interface HoldBriefing {
   readonly secondTurn: Side;
   readonly outboundHeadingDegrees: number;
   readonly outboundSeconds: number;
+  /** Straight from the fix to where the outbound leg ends. */
+  readonly outboundEndNauticalMiles: number;
   readonly inboundHeadingDegrees: number;
   readonly inboundSeconds: number;
   readonly trueAirspeedKnots: number;

@@ -32,7 +32,11 @@ export interface Frame {
 }
 
 /** One scale for both axes, so that angles and lengths are true, with everything inside the area. */
-export function frameOf(points: readonly Point[], upDegrees: number, area: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }): Frame {
+export function frameOf(
+  points: readonly Point[],
+  upDegrees: number,
+  area: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number },
+): Frame {
   const turned = points.map((point) => rotated(point, upDegrees));
   const [xs, ys] = [turned.map(({ x }) => x), turned.map(({ y }) => y)];
   const [left, right, low, high] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
@@ -63,7 +67,12 @@ function arrowAlong(track: readonly Point[], share: number, color: string): stri
 
 function drawing({ lap, marks, entry, arrival }: HoldPath, frame: Frame): string {
   const place = frame.place;
-  const [fix, outboundFrom, outboundTo, inboundFrom] = [place({ x: 0, y: 0 }), place(marks.outboundFrom), place(marks.outboundTo), place(marks.inboundFrom)];
+  const [fix, outboundFrom, outboundTo, inboundFrom] = [
+    place({ x: 0, y: 0 }),
+    place(marks.outboundFrom),
+    place(marks.outboundTo),
+    place(marks.inboundFrom),
+  ];
   const [way, into] = [entry.map(place), arrival.map(place)];
   return [
     polyline(into, { stroke: colours.entry, 'stroke-width': 1.6, 'stroke-dasharray': '7 4' }),
@@ -82,7 +91,10 @@ function drawing({ lap, marks, entry, arrival }: HoldPath, frame: Frame): string
 function compass({ briefing: { windFromDegrees, windKnots } }: HoldPictureRequest, upDegrees: number, { width }: Sheet): string {
   const shaft = (middle: Point, degrees: number, color: string, dashes: string): string => {
     const [dx, dy] = [13 * Math.sin((degrees * Math.PI) / 180), -13 * Math.cos((degrees * Math.PI) / 180)];
-    const [from, to] = [{ x: middle.x - dx, y: middle.y - dy }, { x: middle.x + dx, y: middle.y + dy }];
+    const [from, to] = [
+      { x: middle.x - dx, y: middle.y - dy },
+      { x: middle.x + dx, y: middle.y + dy },
+    ];
     return polyline([from, to], { stroke: color, 'stroke-width': 2, 'stroke-dasharray': dashes }) + arrowhead(to, degrees, color);
   };
   const north = shaft({ x: 24, y: 50 }, -upDegrees, colours.ink, '') + label('north', { x: 8, y: 82 }, { color: colours.ink });
@@ -108,11 +120,27 @@ interface KeyLine {
 
 /** Everything in words under the drawing: no word has to find a place among the lines. */
 export function keyLines({ briefing, entryWords, isRacetrack }: HoldPictureRequest): readonly KeyLine[] {
-  const { firstTurn, firstHeadingDegrees, secondTurn, secondHeadingDegrees, outboundHeadingDegrees, outboundSeconds, inboundHeadingDegrees, inboundSeconds, inboundDegrees, windFromDegrees, windKnots } = briefing;
+  const {
+    firstTurn,
+    firstHeadingDegrees,
+    secondTurn,
+    secondHeadingDegrees,
+    outboundHeadingDegrees,
+    outboundSeconds,
+    outboundEndNauticalMiles,
+    inboundHeadingDegrees,
+    inboundSeconds,
+    inboundDegrees,
+    windFromDegrees,
+    windKnots,
+  } = briefing;
   return [
     { text: `entry ${entryWords}`, sample: 'entry' },
     { text: `${firstTurn} to ${asHeading(firstHeadingDegrees)}, then ${secondTurn} to ${asHeading(secondHeadingDegrees)}` },
-    { text: `outbound ${asHeading(outboundHeadingDegrees)} for ${asClock(outboundSeconds)}`, sample: 'lap' },
+    {
+      text: `outbound ${asHeading(outboundHeadingDegrees)} for ${asClock(outboundSeconds)}, to ${outboundEndNauticalMiles.toFixed(1)} NM from the fix`,
+      sample: 'lap',
+    },
     { text: `inbound ${asHeading(inboundHeadingDegrees)} for ${asClock(inboundSeconds)}, course ${asHeading(inboundDegrees)}` },
     { text: windKnots === 0 ? 'no wind' : `wind from ${asHeading(windFromDegrees)} at ${Math.round(windKnots)} kt, magnetic` },
     ...(isRacetrack ? [] : [{ text: 'NO: wind too strong for a racetrack', bold: true }]),
@@ -125,7 +153,13 @@ const boldness = 1.1;
 
 /** The lines broken where the picture is too narrow for them. */
 const keyRows = (lines: readonly KeyLine[], width: number): readonly KeyLine[] =>
-  lines.flatMap(({ text, sample, bold = false }) => wrapped(text, (width - wordsFrom - 4) / (bold ? boldness : 1)).map((words, index) => ({ text: words, bold, ...(index === 0 && sample !== undefined && { sample }) })));
+  lines.flatMap(({ text, sample, bold = false }) =>
+    wrapped(text, (width - wordsFrom - 4) / (bold ? boldness : 1)).map((words, index) => ({
+      text: words,
+      bold,
+      ...(index === 0 && sample !== undefined && { sample }),
+    })),
+  );
 
 function key(rows: readonly KeyLine[], top: number): string {
   return rows
@@ -133,7 +167,12 @@ function key(rows: readonly KeyLine[], top: number): string {
       const y = top + index * lineHeight;
       const from = { x: margin, y: y - 4 };
       const to = { x: margin + 24, y: y - 4 };
-      const drawn = sample === 'lap' ? polyline([from, to], { stroke: colours.path, 'stroke-width': 2.6 }) : sample === 'entry' ? polyline([from, to], { stroke: colours.entry, 'stroke-width': 1.6, 'stroke-dasharray': '7 4' }) : '';
+      const drawn =
+        sample === 'lap'
+          ? polyline([from, to], { stroke: colours.path, 'stroke-width': 2.6 })
+          : sample === 'entry'
+            ? polyline([from, to], { stroke: colours.entry, 'stroke-width': 1.6, 'stroke-dasharray': '7 4' })
+            : '';
       return drawn + label(text, { x: wordsFrom, y }, { bold });
     })
     .join('');

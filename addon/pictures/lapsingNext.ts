@@ -1,5 +1,5 @@
 // The other items of a list below the line of the selected one: those that lapse next as thin bars, the rest in words.
-import { verdicts, type Verdict } from '../../core/verdict';
+import { verdicts, type Verdict } from '../../core/basics/verdict';
 import { bar, diamond, lineHeight, margin, spanOf } from './recencyMarks';
 import { colours, element, label, shortened, widthOfText, wrapped } from './svg';
 import { dayInWords, type DayLine } from './timeLine';
@@ -12,7 +12,7 @@ export interface Lapsing {
   readonly hoursLeft?: number | undefined;
 }
 
-const mostBars = 8;
+const maxBars = 8;
 
 export interface LapsingNext {
   /** Those drawn as bars, in the order of their list. */
@@ -34,7 +34,13 @@ const restInWords = (rest: readonly Lapsing[]): string[] =>
   });
 
 /** Name to the left, day and verdict to the right, on one line where both fit; the bar below them. */
-function barLine({ item, verdict, goodThroughDay = 0 }: Lapsing, days: DayLine, asOfDay: number, width: number, top: number): { readonly svg: string; readonly height: number } {
+function barLine(
+  { item, verdict, goodThroughDay = 0 }: Lapsing,
+  days: DayLine,
+  asOfDay: number,
+  width: number,
+  top: number,
+): { readonly svg: string; readonly height: number } {
   const when = `${dayInWords(goodThroughDay)} ${verdict}`;
   const room = width - 2 * margin;
   const together = widthOfText(item) + 10 + widthOfText(when) <= room;
@@ -52,7 +58,7 @@ function barLine({ item, verdict, goodThroughDay = 0 }: Lapsing, days: DayLine, 
 export function lapsingNext(items: readonly Lapsing[], asOfDay: number): LapsingNext {
   const toCome = items.filter(({ goodThroughDay }) => goodThroughDay !== undefined && goodThroughDay >= asOfDay);
   const byDay = [...toCome].sort((one, other) => (one.goodThroughDay ?? 0) - (other.goodThroughDay ?? 0));
-  const nearest = new Set(byDay.slice(0, mostBars));
+  const nearest = new Set(byDay.slice(0, maxBars));
   const shown = toCome.filter((one) => nearest.has(one));
   const later = toCome.length - shown.length;
   const rest = [...(later === 0 ? [] : [`Later than these: ${later} more`]), ...restInWords(items.filter((one) => !toCome.includes(one)))];

@@ -1,6 +1,6 @@
 // How long something still holds, as a line of days: the day it is judged on, the days looked back over with what was done in
 // them, the last good day and what is left; for a whole list, below it, what lapses next.
-import type { Verdict } from '../../core/verdict';
+import type { Verdict } from '../../core/basics/verdict';
 import { verdictTints } from '../../sheets-templates/look';
 import { lapsingNext, type Lapsing } from './lapsingNext';
 import { bar, diamond, keyLine, lineHeight, margin, spanOf } from './recencyMarks';
@@ -34,13 +34,17 @@ export interface RecencyRequest {
 /** "38 days left", "lapsed 3 days ago", hours, or that no day is known. */
 export function leftInWords({ goodThroughDay, hoursLeft }: Lapsing, asOfDay: number): string {
   const days = goodThroughDay === undefined ? undefined : goodThroughDay - asOfDay;
-  const byDay = days === undefined ? [] : [days > 0 ? `${daysInWords(days)} left` : days === 0 ? 'this is the last good day' : `lapsed ${daysInWords(-days)} ago`];
+  const byDay =
+    days === undefined
+      ? []
+      : [days > 0 ? `${daysInWords(days)} left` : days === 0 ? 'this is the last good day' : `lapsed ${daysInWords(-days)} ago`];
   const byHours = hoursLeft === undefined ? [] : [hoursLeft < 0 ? `${(-hoursLeft).toFixed(1)} h over` : `${hoursLeft.toFixed(1)} h left`];
   const words = [...byDay, ...byHours];
   return words.length === 0 ? 'no last good day' : words.join(', ');
 }
 
-const countsIn = ({ lookedBack, asOfDay }: RecencyRequest, { day }: DayEvent): boolean => lookedBack !== undefined && day >= lookedBack.firstDay && day <= Math.min(lookedBack.lastDay, asOfDay);
+const countsIn = ({ lookedBack, asOfDay }: RecencyRequest, { day }: DayEvent): boolean =>
+  lookedBack !== undefined && day >= lookedBack.firstDay && day <= Math.min(lookedBack.lastDay, asOfDay);
 
 function verdictMark(verdict: Verdict, y: number): { readonly svg: string; readonly right: number } {
   const width = widthOfText(verdict) + 14;
@@ -63,14 +67,25 @@ function heading({ selected, asOfDay, counted, needed, reason }: RecencyRequest,
     ...title.map((text, index) => label(text, { x: margin, y: 18 + index * lineHeight }, { bold: true })),
     mark.svg,
     label(leftInWords(selected, asOfDay), { x: mark.right + 8, y: verdictY }, { bold: true }),
-    ...why.map((text, index) => label(text, { x: margin, y: verdictY + 24 + index * lineHeight }, { color: index < count.length ? colours.ink : colours.faint })),
+    ...why.map((text, index) =>
+      label(text, { x: margin, y: verdictY + 24 + index * lineHeight }, { color: index < count.length ? colours.ink : colours.faint }),
+    ),
   ];
   return { svg: svg.join(''), height: verdictY + 14 + why.length * lineHeight };
 }
 
 /** A dot, or a long one over several days, with its number above; hollow where it does not count. */
 function eventMark({ left, right, words }: EventGroup, y: number, counts: boolean): string {
-  const shape = element('rect', { x: left, y: y - dotRadius, width: right - left, height: 2 * dotRadius, rx: dotRadius, fill: counts ? colours.path : colours.paper, stroke: counts ? colours.paper : colours.faint, 'stroke-width': counts ? 0.8 : 1.6 });
+  const shape = element('rect', {
+    x: left,
+    y: y - dotRadius,
+    width: right - left,
+    height: 2 * dotRadius,
+    rx: dotRadius,
+    fill: counts ? colours.path : colours.paper,
+    stroke: counts ? colours.paper : colours.faint,
+    'stroke-width': counts ? 0.8 : 1.6,
+  });
   return shape + label(words, { x: (left + right) / 2, y: y - 9 }, { anchor: 'middle', bold: counts, color: counts ? colours.ink : colours.faint });
 }
 
@@ -85,8 +100,15 @@ function line(request: RecencyRequest, days: DayLine, top: number): Part {
   const { x } = days;
   const lanes = [true, false].filter((counts) => events.some((event) => countsIn(request, event) === counts));
   const base = lanes.length > 0 ? top + firstLane + (lanes.length - 1) * laneHeight + lastLane : top + 22;
-  const block = (from: number, to: number, attributes: Readonly<Record<string, string | number>>): string => element('rect', { x: x(from), y: top + 4, width: Math.max(1, x(to) - x(from)), height: base - top - 4, ...attributes });
-  const marks = (counts: boolean, lane: number): string => groupedEvents(events.filter((event) => countsIn(request, event) === counts), x).map((group) => eventMark(group, top + firstLane + lane * laneHeight, counts)).join('');
+  const block = (from: number, to: number, attributes: Readonly<Record<string, string | number>>): string =>
+    element('rect', { x: x(from), y: top + 4, width: Math.max(1, x(to) - x(from)), height: base - top - 4, ...attributes });
+  const marks = (counts: boolean, lane: number): string =>
+    groupedEvents(
+      events.filter((event) => countsIn(request, event) === counts),
+      x,
+    )
+      .map((group) => eventMark(group, top + firstLane + lane * laneHeight, counts))
+      .join('');
   const through = selected.goodThroughDay;
   const svg = [
     lookedBack === undefined ? '' : block(lookedBack.firstDay, lookedBack.lastDay, backFill),
@@ -105,18 +127,39 @@ function key(request: RecencyRequest, width: number, top: number): Part {
   const { asOfDay, lookedBack, selected, checkFromDay, events } = request;
   const through = selected.goodThroughDay;
   const [counting, not] = [true, false].map((counts) => events.some((event) => countsIn(request, event) === counts));
-  const dot = (counts: boolean) => (x: number, y: number) => element('circle', { cx: x + 12, cy: y, r: dotRadius, fill: counts ? colours.path : colours.paper, stroke: counts ? colours.paper : colours.faint, 'stroke-width': counts ? 0.8 : 1.6 });
-  const box = (attributes: Readonly<Record<string, string | number>>) => (x: number, y: number) => element('rect', { x, y: y - 6, width: 24, height: 12, ...attributes });
+  const dot = (counts: boolean) => (x: number, y: number) =>
+    element('circle', {
+      cx: x + 12,
+      cy: y,
+      r: dotRadius,
+      fill: counts ? colours.path : colours.paper,
+      stroke: counts ? colours.paper : colours.faint,
+      'stroke-width': counts ? 0.8 : 1.6,
+    });
+  const box = (attributes: Readonly<Record<string, string | number>>) => (x: number, y: number) =>
+    element('rect', { x, y: y - 6, width: 24, height: 12, ...attributes });
   const lapsed = through !== undefined && through < asOfDay;
   const lines = [
-    keyLine(`as of ${dayInWords(asOfDay)}`, (x, y) => element('line', { x1: x + 12, x2: x + 12, y1: y - 7, y2: y + 4, stroke: colours.ink, 'stroke-width': 2 }) + arrowhead({ x: x + 12, y: y + 7 }, 180, colours.ink)),
+    keyLine(
+      `as of ${dayInWords(asOfDay)}`,
+      (x, y) =>
+        element('line', { x1: x + 12, x2: x + 12, y1: y - 7, y2: y + 4, stroke: colours.ink, 'stroke-width': 2 }) +
+        arrowhead({ x: x + 12, y: y + 7 }, 180, colours.ink),
+    ),
     ...(lookedBack === undefined ? [] : [keyLine(`the ${lookedBack.words} looked back over`, box(backFill))]),
     ...(counting === true ? [keyLine('counted, with how many (long: several days)', dot(true))] : []),
     ...(not === true ? [keyLine('not counted', dot(false))] : []),
     ...(checkFromDay === undefined || through === undefined ? [] : [keyLine(`CHECK from ${dayInWords(checkFromDay)}`, box(checkFill))]),
-    ...(through === undefined ? [] : [keyLine(`good through ${dayInWords(through)}`, (x, y) => diamond({ x: () => x + 12 }, 0, y)), keyLine(lapsed ? 'lapsed since' : 'what is left', (x, y) => bar({ from: x, to: x + 24 }, y, 8, selected.verdict, lapsed))]),
+    ...(through === undefined
+      ? []
+      : [
+          keyLine(`good through ${dayInWords(through)}`, (x, y) => diamond({ x: () => x + 12 }, 0, y)),
+          keyLine(lapsed ? 'lapsed since' : 'what is left', (x, y) => bar({ from: x, to: x + 24 }, y, 8, selected.verdict, lapsed)),
+        ]),
   ];
-  const rows = lines.flatMap(({ text, sample }) => wrapped(text, width - 2 * margin - 32).map((words, index) => ({ words, sample: index === 0 ? sample : undefined })));
+  const rows = lines.flatMap(({ text, sample }) =>
+    wrapped(text, width - 2 * margin - 32).map((words, index) => ({ words, sample: index === 0 ? sample : undefined })),
+  );
   const svg = rows.map(({ words, sample }, index) => {
     const y = top + 12 + index * lineHeight;
     return (sample?.(margin, y - 4) ?? '') + label(words, { x: margin + 32, y });
@@ -128,8 +171,8 @@ function key(request: RecencyRequest, width: number, top: number): Part {
 function daysOf({ asOfDay, lookedBack, selected, events, checkFromDay, others }: RecencyRequest, shown: readonly Lapsing[]): number[] {
   const own = [selected.goodThroughDay, lookedBack?.firstDay, lookedBack?.lastDay, checkFromDay, ...events.map(({ day }) => day)];
   const all = [...own, ...shown.map(({ goodThroughDay }) => goodThroughDay)].filter((day) => day !== undefined);
-  const most = others === undefined ? Infinity : 366;
-  return [asOfDay - 7, asOfDay + 7, ...all.map((day) => Math.min(asOfDay + most, Math.max(asOfDay - most, day)))];
+  const maxDays = others === undefined ? Infinity : 366;
+  return [asOfDay - 7, asOfDay + 7, ...all.map((day) => Math.min(asOfDay + maxDays, Math.max(asOfDay - maxDays, day)))];
 }
 
 function described(request: RecencyRequest, othersInWords: string): string {
@@ -139,7 +182,11 @@ function described(request: RecencyRequest, othersInWords: string): string {
     `${selected.item}: ${selected.verdict} as of ${dayInWords(asOfDay)}, ${leftInWords(selected, asOfDay)}`,
     ...(selected.goodThroughDay === undefined ? [] : [`Good through ${dayInWords(selected.goodThroughDay)}`]),
     ...(counted === undefined || needed === undefined ? [] : [`${counted} counted, ${needed} needed`]),
-    ...(lookedBack === undefined ? [] : [`Looked back over ${lookedBack.words}, from ${dayInWords(lookedBack.firstDay)} to ${dayInWords(lookedBack.lastDay)}: ${counting.length === 0 ? 'nothing' : counting.join(', ')}`]),
+    ...(lookedBack === undefined
+      ? []
+      : [
+          `Looked back over ${lookedBack.words}, from ${dayInWords(lookedBack.firstDay)} to ${dayInWords(lookedBack.lastDay)}: ${counting.length === 0 ? 'nothing' : counting.join(', ')}`,
+        ]),
     ...(reason === undefined ? [] : [reason]),
     ...(othersInWords === '' ? [] : [othersInWords]),
   ];
@@ -156,5 +203,10 @@ export function recencyPicture(request: RecencyRequest, width: number): string {
   const words = key(request, width, keyTop);
   const others = next.draw(days, request.asOfDay, width, keyTop + words.height);
   const height = Math.ceil(keyTop + words.height + others.height + 8);
-  return svgDocument({ width, height, title: `How long it holds: ${request.selected.item}`, description: described(request, next.inWords) }, [head.svg, drawn.svg, words.svg, others.svg]);
+  return svgDocument({ width, height, title: `How long it holds: ${request.selected.item}`, description: described(request, next.inWords) }, [
+    head.svg,
+    drawn.svg,
+    words.svg,
+    others.svg,
+  ]);
 }

@@ -1,5 +1,6 @@
 // A scatter chart as SVG. Series differ in shape or dash as well as in colour, so that it reads in grey print.
 import { scaleLinear, type ScaleLinear } from 'd3-scale';
+import { chartColours } from '../../sheets-templates/look';
 import { colours, element, emptyPicture, label, polyline, svgDocument, widthOfText, wrapped, type Point, type Sheet } from './svg';
 
 export interface DrawnSeries {
@@ -31,8 +32,6 @@ export interface Scales {
   readonly y: ScaleLinear<number, number>;
 }
 
-/** Okabe and Ito's colour-blind-safe set (Color Universal Design, 2008): black, blue, vermilion, bluish green, reddish purple. */
-const seriesColours = ['#000000', '#0072b2', '#d55e00', '#009e73', '#cc79a7'];
 const dashes = ['', '7 3', '2 3', '8 3 2 3', '4 2'];
 /** One outline for each series in turn, about 9 pixels wide, centred on 0,0. */
 const markers = ['M-4.5,0a4.5,4.5 0 1,0 9,0a4.5,4.5 0 1,0 -9,0', 'M-4,-4H4V4H-4Z', 'M0,-5L5,4H-5Z', 'M0,-5.5L5.5,0L0,5.5L-5.5,0Z', 'M0,5L5,-4H-5Z'];
@@ -78,19 +77,44 @@ const yRoom = 32;
 function axes({ x, y }: Scales, area: PlotArea, { xTitle, yTitle }: ScatterRequest): string {
   const middle = (area.top + area.bottom) / 2;
   const faint = { color: colours.faint, anchor: 'middle' } as const;
-  const up = ticksOf(x, xRoom).map(({ at, words }) => element('line', { x1: at, x2: at, y1: area.top, y2: area.bottom, stroke: colours.grid }) + label(words, { x: at, y: area.bottom + 15 }, faint));
-  const across = ticksOf(y, yRoom).map(({ at, words }) => element('line', { x1: area.left, x2: area.right, y1: at, y2: at, stroke: colours.grid }) + label(words, { x: area.left - 6, y: at + 4 }, { ...faint, anchor: 'end' }));
-  const titles = label(xTitle, { x: (area.left + area.right) / 2, y: area.bottom + 31 }, faint) + element('g', { transform: `translate(15,${middle}) rotate(-90)` }, label(yTitle, { x: 0, y: 0 }, faint));
+  const up = ticksOf(x, xRoom).map(
+    ({ at, words }) =>
+      element('line', { x1: at, x2: at, y1: area.top, y2: area.bottom, stroke: colours.grid }) + label(words, { x: at, y: area.bottom + 15 }, faint),
+  );
+  const across = ticksOf(y, yRoom).map(
+    ({ at, words }) =>
+      element('line', { x1: area.left, x2: area.right, y1: at, y2: at, stroke: colours.grid }) +
+      label(words, { x: area.left - 6, y: at + 4 }, { ...faint, anchor: 'end' }),
+  );
+  const titles =
+    label(xTitle, { x: (area.left + area.right) / 2, y: area.bottom + 31 }, faint) +
+    element('g', { transform: `translate(15,${middle}) rotate(-90)` }, label(yTitle, { x: 0, y: 0 }, faint));
   return [...up, ...across, titles].join('');
 }
 
-const marker = (index: number, { x, y }: Point): string => element('path', { d: of(markers, index), transform: `translate(${x.toFixed(1)},${y.toFixed(1)})`, fill: of(seriesColours, index), stroke: colours.paper });
-const stroke = (index: number): Readonly<Record<string, string | number>> => ({ stroke: of(seriesColours, index), 'stroke-width': 1.8, 'stroke-dasharray': of(dashes, index) });
-const ring = ({ x, y }: Point, radius: number): string => element('circle', { cx: x, cy: y, r: radius, fill: 'none', stroke: colours.ink, 'stroke-width': 2 });
+const marker = (index: number, { x, y }: Point): string =>
+  element('path', {
+    d: of(markers, index),
+    transform: `translate(${x.toFixed(1)},${y.toFixed(1)})`,
+    fill: of(chartColours, index),
+    stroke: colours.paper,
+  });
+const stroke = (index: number): Readonly<Record<string, string | number>> => ({
+  stroke: of(chartColours, index),
+  'stroke-width': 1.8,
+  'stroke-dasharray': of(dashes, index),
+});
+const ring = ({ x, y }: Point, radius: number): string =>
+  element('circle', { cx: x, cy: y, r: radius, fill: 'none', stroke: colours.ink, 'stroke-width': 2 });
 
 function seriesShapes({ drawn, runs }: DrawnSeries, index: number, { x, y }: Scales): string {
   const placed = runs.map((run) => run.map((point) => ({ x: x(point.x), y: y(point.y) })));
-  return drawn === 'points' ? placed.flat().map((point) => marker(index, point)).join('') : placed.map((run) => polyline(run, stroke(index))).join('');
+  return drawn === 'points'
+    ? placed
+        .flat()
+        .map((point) => marker(index, point))
+        .join('')
+    : placed.map((run) => polyline(run, stroke(index))).join('');
 }
 
 interface KeyEntry {
@@ -102,7 +126,16 @@ interface KeyEntry {
 function keyEntries({ series, selected }: ScatterRequest): KeyEntry[] {
   const entries = series.map(({ title, drawn }, index): KeyEntry => ({
     words: title,
-    sample: (x, y) => (drawn === 'points' ? marker(index, { x: x + 9, y }) : polyline([{ x, y }, { x: x + 18, y }], stroke(index))),
+    sample: (x, y) =>
+      drawn === 'points'
+        ? marker(index, { x: x + 9, y })
+        : polyline(
+            [
+              { x, y },
+              { x: x + 18, y },
+            ],
+            stroke(index),
+          ),
   }));
   return selected === undefined ? entries : [...entries, { words: `selected: ${selected.words}`, sample: (x, y) => ring({ x: x + 9, y }, 6) }];
 }
@@ -134,7 +167,10 @@ export function scatterPicture(request: ScatterRequest, size: Pick<Sheet, 'width
   const margin = 14;
   const heading = wrapped(title, size.width - 2 * margin);
   const entries = keyEntries(request);
-  const places = keyPlaces(entries.map(({ words }) => words), size.width - 2 * margin);
+  const places = keyPlaces(
+    entries.map(({ words }) => words),
+    size.width - 2 * margin,
+  );
   const keyTop = 4 + (heading.length + 1) * lineHeight;
   const [top, bottom] = [keyTop + 12 + lineHeight * (places[places.length - 1]?.line ?? 0), size.height - 40];
   const yWords = ticksOf(scalesOf(points, { left: 0, right: 1, top, bottom }).y, yRoom).map(({ words }) => widthOfText(words));

@@ -6,7 +6,8 @@ import { distance, from, type Drawable, type Size } from './selected/drawable';
 import { descentDrawable, holdDrawable } from './selected/flightDrawings';
 import { aircraftDrawable, pilotDrawable } from './selected/listDrawings';
 import { briefDrawable, checkDrawable } from './selected/loadingDrawings';
-import { pictured, picturedCalls, picturedNameIn, type FoundCall, type PicturedCall, type PicturedName } from './selected/picturedCall';
+import { pictured } from '../workbook/callParameters';
+import { picturedCalls, picturedNameIn, type FoundCall, type PicturedCall, type PicturedName } from './selected/picturedCall';
 import { dueDrawable, recencyDrawable } from './selected/recencyDrawings';
 import { templateDrawables } from './selected/templateDrawings';
 import { sheetRead } from './selected/workbookCells';
@@ -39,7 +40,12 @@ const saying = (cell: FoundCall['cell'], name: string, sentence: string): Drawab
 });
 
 function ofCall({ cell, name, call }: FoundCall): Drawable {
-  if (call === undefined) return saying(cell, name, `In the selected row ${name} is part of a longer formula, which is not worked out here. Put the call alone into a cell with room for its whole answer.`);
+  if (call === undefined)
+    return saying(
+      cell,
+      name,
+      `In the selected row ${name} is part of a longer formula, which is not worked out here. Put the call alone into a cell with room for its whole answer.`,
+    );
   try {
     return drawables[call.name](call);
   } catch (thrown) {
@@ -64,19 +70,25 @@ function choiceOn(workbook: WorkbookSnapshot, sheet: SheetSnapshot, templates: r
 }
 
 function nearest({ drawables: all, isOurs }: Choice, { row, column }: WorkbookSnapshot['selected']): Drawable | undefined {
-  const byDistance = [...all].sort((one, other) => distance(one.rows, row) - distance(other.rows, row) || distance(one.columns, column) - distance(other.columns, column));
+  const byDistance = [...all].sort(
+    (one, other) => distance(one.rows, row) - distance(other.rows, row) || distance(one.columns, column) - distance(other.columns, column),
+  );
   return byDistance.find(({ rows }) => isOurs || distance(rows, row) === 0);
 }
 
-const mostNamed = 3;
+const maxNamed = 3;
 
 function selectInstead({ drawables: all }: Choice, sheet: SheetSnapshot, row: number, templates: readonly SheetTemplate[]): string {
   if (all.length > 0) {
-    const places = [...all].sort((one, other) => distance(one.rows, row) - distance(other.rows, row)).slice(0, mostNamed);
-    const named = places.map(({ rows, name }) => `${rows.first === rows.last ? `row ${rows.first}` : `rows ${rows.first} to ${rows.last}`} (${name})`);
+    const places = [...all].sort((one, other) => distance(one.rows, row) - distance(other.rows, row)).slice(0, maxNamed);
+    const named = places.map(
+      ({ rows, name }) => `${rows.first === rows.last ? `row ${rows.first}` : `rows ${rows.first} to ${rows.last}`} (${name})`,
+    );
     return `No picture belongs to row ${row} of "${sheet.name}". Select ${named.join(' or ')}.`;
   }
-  const drawn = templates.filter(({ cells }) => cells.some(({ formula }) => formula !== undefined && picturedNameIn(formula) !== undefined)).map(({ name }) => name);
+  const drawn = templates
+    .filter(({ cells }) => cells.some(({ formula }) => formula !== undefined && picturedNameIn(formula) !== undefined))
+    .map(({ name }) => name);
   return `Nothing on "${sheet.name}" has a picture. Select a row of ${drawn.join(', ')}, or of your own with one of these calls: ${Object.keys(pictured).join(', ')}.`;
 }
 

@@ -1,9 +1,10 @@
 // From the cells of a sheet to its pictures: what HOLD_BRIEF, DESCENT_PLAN and the entries beside them say, or why nothing is drawn.
-import { crossingKind } from '../../functions/descentCrossings';
-import { turnsChoice } from '../../functions/holding';
+import { crossingKind } from '../../functions/descent/crossings';
+import { turnsChoice } from '../../functions/hold/entry';
 import { isBlank } from '../../functions/registry/cellValues';
 import { numberFromCell } from '../../functions/registry/readNumber';
-import { descentPicture, type ProfileBand, type ProfileCrossing } from './descentPicture';
+import { descentPicture } from './descentPicture';
+import type { ProfileBand, ProfileCrossing } from './descentProfile';
 import { holdPicture, type HoldPictureRequest } from './holdPicture';
 import type { EntryKind, Side } from './holdPath';
 import { Missing, orEmpty } from './missing';
@@ -68,6 +69,7 @@ function holdRequest({ heading, inbound, turns, windFrom, wind, brief }: HoldCel
       secondTurn: wordIn(value('second turn'), sides, 'second turn'),
       outboundHeadingDegrees: number('outbound heading'),
       outboundSeconds: number('outbound time'),
+      outboundEndNauticalMiles: number('outbound end from fix'),
       inboundHeadingDegrees: number('inbound heading'),
       inboundSeconds: number('inbound time'),
       trueAirspeedKnots: number('true airspeed'),
@@ -91,13 +93,14 @@ export interface DescentCells {
 
 const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 
-const mostBands = 60;
+const maxBands = 60;
 /** The last row of a plan is the whole descent: from where the first band begins to where the one before it ends. */
-const isWhole = (row: readonly unknown[], before: Cells): boolean => before.length > 0 && row[0] === before[0]?.[0] && row[1] === before[before.length - 1]?.[1];
+const isWhole = (row: readonly unknown[], before: Cells): boolean =>
+  before.length > 0 && row[0] === before[0]?.[0] && row[1] === before[before.length - 1]?.[1];
 
 /** The rows of DESCENT_PLAN from the first on, the whole descent the last of them; undefined where they do not end so. */
 export function planRows(cells: Cells): Cells | undefined {
-  for (let count = 0; count < Math.min(cells.length, mostBands); count += 1) {
+  for (let count = 0; count < Math.min(cells.length, maxBands); count += 1) {
     const row = cells[count] ?? [];
     if (!isNumber(row[0]) || !isNumber(row[1])) return undefined;
     if (isWhole(row, cells.slice(0, count))) return cells.slice(0, count + 1);
@@ -114,6 +117,10 @@ export const bandsOf = (plan: Cells): ProfileBand[] =>
     nauticalMiles: numberIn(row[7], 'descent plan'),
   }));
 
+/** The crossing where it is, since that is what is drawn, and not its fix. */
+const whereCrossed = (fix: string, before: number): string =>
+  before === 0 ? fix : `${Math.abs(before)} NM ${before > 0 ? 'before' : 'after'} ${fix}`;
+
 /** The rows that are filled in. One that lacks something, or cannot be read, would be missing in the picture, so nothing is drawn then. */
 function crossingsOf(rows: Cells): ProfileCrossing[] {
   return rows.flatMap((row, index) => {
@@ -122,7 +129,14 @@ function crossingsOf(rows: Cells): ProfileCrossing[] {
     const called = typeof name === 'string' && name.trim() !== '' ? name.trim() : String(index + 1);
     const of = (what: string): string => `${what} for the crossing "${called}"`;
     const miles = isBlank(before) ? 0 : numberIn(before, of('readable miles before the fix'));
-    return [{ name: called, atNauticalMiles: numberIn(distance, of('distance')) - miles, altitudeFeet: numberIn(altitude, of('altitude')), kind: choiceIn(kind, crossingKind, of('word (at, at or below, at or above)')) }];
+    return [
+      {
+        name: whereCrossed(called, miles),
+        atNauticalMiles: numberIn(distance, of('distance')) - miles,
+        altitudeFeet: numberIn(altitude, of('altitude')),
+        kind: choiceIn(kind, crossingKind, of('word (at, at or below, at or above)')),
+      },
+    ];
   });
 }
 
@@ -130,5 +144,8 @@ export const descentPictureOfCells = ({ plan, endsAt, crossings }: DescentCells,
   orEmpty({ ...size, title: 'Descent profile' }, () => {
     const rows = planRows(plan);
     if (rows === undefined) throw new Missing('no descent plan yet');
-    return descentPicture({ bands: bandsOf(rows), endNauticalMiles: numberIn(cellOf(endsAt), 'crossing to plan for'), crossings: crossingsOf(crossings) }, size);
+    return descentPicture(
+      { bands: bandsOf(rows), endNauticalMiles: numberIn(cellOf(endsAt), 'crossing to plan for'), crossings: crossingsOf(crossings) },
+      size,
+    );
   });

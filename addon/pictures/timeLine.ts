@@ -42,7 +42,8 @@ function ticksOf({ firstDay, lastDay, left, right }: DayLine): readonly Tick[] {
     const words = tickWords(days.map(({ iso }) => iso));
     return days.map(({ at, iso }) => ({ at, words: words(iso) }));
   };
-  const haveRoom = (some: readonly Tick[]): boolean => some.every(({ at, words }, index) => index === 0 || at - (some[index - 1]?.at ?? 0) >= widthOfText(words) + 8);
+  const haveRoom = (some: readonly Tick[]): boolean =>
+    some.every(({ at, words }, index) => index === 0 || at - (some[index - 1]?.at ?? 0) >= widthOfText(words) + 8);
   return [10, 9, 8, 7, 6, 5, 4, 3, 2, 1].map(ticks).find(haveRoom) ?? [];
 }
 
@@ -53,7 +54,10 @@ export function dayTicks(days: DayLine, y: number): string {
   const ticks = ticksOf(days).map(({ at, words }) => {
     const half = widthOfText(words) / 2;
     const fits = at - half >= 2 && at + half <= right + left - 2;
-    return element('line', { x1: at, x2: at, y1: y, y2: y + 6, stroke: colours.faint }) + (fits ? label(words, { x: at, y: y + 19 }, { anchor: 'middle', color: colours.faint }) : '');
+    return (
+      element('line', { x1: at, x2: at, y1: y, y2: y + 6, stroke: colours.faint }) +
+      (fits ? label(words, { x: at, y: y + 19 }, { anchor: 'middle', color: colours.faint }) : '')
+    );
   });
   return [line, ...ticks].join('');
 }
@@ -97,14 +101,18 @@ const gatheredOnce = (groups: readonly Gathered[]): Gathered[] =>
 /** Left to right; neighbours are put together until each number has room over its own mark. */
 export function groupedEvents(events: readonly DayEvent[], x: (day: number) => number): EventGroup[] {
   let groups: Gathered[] = [...events].sort((one, other) => one.day - other.day).map(({ day, count }) => ({ fromX: x(day), toX: x(day), count }));
-  for (let before = Infinity; groups.length < before; ) {
+  for (let before = Infinity; groups.length < before;) {
     before = groups.length;
     groups = gatheredOnce(groups);
   }
   return groups.map(({ fromX, toX, count }, index) => {
     const [before, after] = [groups[index - 1]?.toX ?? -Infinity, groups[index + 1]?.fromX ?? Infinity];
     // Marks that would touch end half way between them.
-    return { left: Math.max(fromX - dotRadius, (before + fromX + 1) / 2), right: Math.min(toX + dotRadius, (toX + after - 1) / 2), words: inWords(count) };
+    return {
+      left: Math.max(fromX - dotRadius, (before + fromX + 1) / 2),
+      right: Math.min(toX + dotRadius, (toX + after - 1) / 2),
+      words: inWords(count),
+    };
   });
 }
 

@@ -1,5 +1,5 @@
 // Arithmetic of ranges on one sheet: reading A1 text, and covering scattered cells with few rectangles.
-import { area } from '../../sheets-templates/build';
+import { area } from '../../sheets-templates/addresses';
 
 /** Rows and columns counted from 1, both ends included. */
 export interface Area {

@@ -2,6 +2,7 @@
 // Commas and semicolons both separate arguments; case and blanks outside strings do not matter.
 import { functionNames } from '../../functions/registry/names.generated';
 import { columnNumber, type Area } from './areas';
+import { bareSheet } from './formulaText';
 
 export type Token =
   | { readonly kind: 'text' | 'space' | 'separator' | 'other'; readonly text: string }
@@ -23,7 +24,7 @@ export interface Call {
   /** In capitals. */
   readonly name: string;
   /** The text of each argument, without the blanks around it; none for F(). */
-  readonly given: readonly string[];
+  readonly args: readonly string[];
 }
 
 export interface FormulaReading {
@@ -38,20 +39,37 @@ const ours: ReadonlySet<string> = new Set(functionNames);
 /** One of our functions, by its name in capitals. */
 export const isOurs = (name: string): boolean => ours.has(name);
 
-const spilling: ReadonlySet<string> = new Set(['FILTER', 'SORT', 'UNIQUE', 'SEQUENCE', 'ARRAYFORMULA', 'RANDARRAY', 'TRANSPOSE', 'IMPORTRANGE', 'QUERY', 'MAP', 'BYROW', 'BYCOL', 'MAKEARRAY']);
+const spilling: ReadonlySet<string> = new Set([
+  'FILTER',
+  'SORT',
+  'UNIQUE',
+  'SEQUENCE',
+  'ARRAYFORMULA',
+  'RANDARRAY',
+  'TRANSPOSE',
+  'IMPORTRANGE',
+  'QUERY',
+  'MAP',
+  'BYROW',
+  'BYCOL',
+  'MAKEARRAY',
+]);
 
 /** A formula whose answer may fill more cells than its own: one that calls a function of ours, or a built-in one of that kind. */
 export const maySpill = ({ calls }: Pick<FormulaReading, 'calls'>): boolean => calls.some(({ name }) => isOurs(name) || spilling.has(name));
 
 const parts = {
   text: /"(?:[^"]|"")*"?/,
-  sheet: /(?:'(?:[^']|'')*'|[A-Za-z_\u00c0-\uffff][\w.\u00c0-\uffff]*)!/,
+  sheet: new RegExp(`(?:'(?:[^']|'')*'|${bareSheet})!`),
   range: /#REF!|\$?[A-Za-z]{1,3}\$?\d+(?::\$?[A-Za-z]{1,3}(?:\$?\d+)?)?|\$?[A-Za-z]{1,3}:\$?[A-Za-z]{1,3}(?:\$?\d+)?|\$?\d+:\$?\d+/,
   word: /[A-Za-z_\u00c0-\uffff][\w.\u00c0-\uffff]*/,
   rest: /\s+|#(?:DIV\/0!|N\/A|NAME\?|NULL!|NUM!|VALUE!|ERROR!|SPILL!|CALC!)|\d+(?:\.\d+)?(?:[eE][+-]?\d+)?|[\s\S]/,
 };
 const { text, sheet, range, word, rest } = parts;
-const pattern = new RegExp(`(${text.source})|(${sheet.source})?(${range.source})(?![\\w.(!\\u00c0-\\uffff])|(${sheet.source})?(${word.source})(\\s*\\()?|(${rest.source})`, 'g');
+const pattern = new RegExp(
+  `(${text.source})|(${sheet.source})?(${range.source})(?![\\w.(!\\u00c0-\\uffff])|(${sheet.source})?(${word.source})(\\s*\\()?|(${rest.source})`,
+  'g',
+);
 
 /** A1, A1:C9, A:C, 1:9, A5:C; dollar signs as they come. Undefined for a range that is lost. */
 export function areaOf(given: string): Area | undefined {
@@ -70,7 +88,12 @@ const sheetName = (prefix: string): string => prefix.slice(0, -1).replace(/^'|'$
 
 function tokenOf([whole, quoted, sheetOfRange, found, sheetOfWord, name, opening]: RegExpExecArray): Token {
   if (quoted !== undefined) return { kind: 'text', text: whole };
-  if (found !== undefined) return { kind: 'reference', text: whole, reference: { sheet: sheetOfRange === undefined ? undefined : sheetName(sheetOfRange), range: found.toUpperCase(), area: areaOf(found) } };
+  if (found !== undefined)
+    return {
+      kind: 'reference',
+      text: whole,
+      reference: { sheet: sheetOfRange === undefined ? undefined : sheetName(sheetOfRange), range: found.toUpperCase(), area: areaOf(found) },
+    };
   if (name !== undefined && opening !== undefined) return { kind: 'opening', text: whole, name: name.toUpperCase() };
   if (name !== undefined) return sheetOfWord === undefined ? { kind: 'word', text: name } : { kind: 'other', text: whole };
   if (whole === '(') return { kind: 'opening', text: whole, name: '' };
@@ -90,20 +113,20 @@ export function tokensOf(formula: string): Token[] {
 
 interface OpenCall {
   readonly name: string;
-  readonly given: string[];
+  readonly args: string[];
 }
 
 function callsOf(tokens: readonly Token[]): Call[] {
   const calls: OpenCall[] = [];
   const open: OpenCall[] = [];
   const write = (to: readonly OpenCall[], piece: string): void => {
-    for (const { given } of to) given[given.length - 1] = `${given[given.length - 1] ?? ''}${piece}`;
+    for (const { args } of to) args[args.length - 1] = `${args[args.length - 1] ?? ''}${piece}`;
   };
   for (const token of tokens) {
     const innermost = open[open.length - 1];
     if (token.kind === 'opening') {
       write(open, token.text);
-      const call = { name: token.name, given: [''] };
+      const call = { name: token.name, args: [''] };
       open.push(call);
       if (token.name !== '') calls.push(call);
     } else if (token.kind === 'closing') {
@@ -111,10 +134,10 @@ function callsOf(tokens: readonly Token[]): Call[] {
       write(open, token.text);
     } else if (token.kind === 'separator' && innermost !== undefined) {
       write(open.slice(0, -1), token.text);
-      innermost.given.push('');
+      innermost.args.push('');
     } else write(open, token.text);
   }
-  return calls.map(({ name, given }) => ({ name, given: given.length === 1 && given[0]?.trim() === '' ? [] : given.map((one) => one.trim()) }));
+  return calls.map(({ name, args }) => ({ name, args: args.length === 1 && args[0]?.trim() === '' ? [] : args.map((one) => one.trim()) }));
 }
 
 /** Calls in the order in which they open; nothing is wrong enough to be refused. */

@@ -1,7 +1,10 @@
 // Rewrites a formula for the document it stands in: sheets and names under the names they have there, and between the
 // arguments the separator that the host takes.
 
-/** Google Sheets takes a semicolon in every locale; the local grid takes the comma of the templates. */
+/**
+ * Google Sheets takes a semicolon in every locale, as people report who write formulas by script, and is asked before sheets are inserted; the local
+ * grid takes the comma of the templates.
+ */
 export type ArgumentSeparator = ';' | ',';
 
 export interface NewNames {
@@ -9,22 +12,31 @@ export interface NewNames {
   readonly sheets: ReadonlyMap<string, string>;
   /** Likewise for the names of ranges. */
   readonly ranges: ReadonlyMap<string, string>;
+  /** What the document takes between arguments, where it was asked. */
+  readonly separator?: ArgumentSeparator;
 }
 
-/** "text" or #REF! and its like | 'Sheet name'! | word, with what follows it where that tells what the word is | comma | anything else. */
-const part = /("(?:[^"]|"")*"|#[A-Z/0]+!)|'((?:[^']|'')*)'!|([\p{L}\p{N}_.]+)(\s*[!(])?|(,)|[^"'#,\p{L}\p{N}_.]+|[\s\S]/gu;
+/** A sheet's name as hosts write it without quotation marks: none of the characters that mean something else in a formula. */
+export const bareSheet = '[^\\s!$%^&*()+\\-=[\\]{};\':"\\\\|,<>/?@#\uff08\uff09]+';
+
+/** "text" or #REF! and its like | 'Sheet name'! or Sheet! | word, with what follows it where that tells what the word is | comma | anything else. */
+const part = new RegExp(
+  `("(?:[^"]|"")*"|#[A-Z/0]+!)|(?:'((?:[^']|'')*)'|(${bareSheet}))\\s*!|([\\p{L}\\p{N}_.]+)(\\s*\\()?|(,)|[^"'#,\\p{L}\\p{N}_.]+|[\\s\\S]`,
+  'gu',
+);
 
 export const quotedSheet = (name: string): string => `'${name.replace(/'/g, "''")}'`;
 
-export function rewriteFormula(formula: string, { sheets, ranges }: NewNames, separator: ArgumentSeparator = ';'): string {
+const sheetIn = (quoted: string | undefined, bare: string | undefined): string | undefined => quoted?.replace(/''/g, "'") ?? bare;
+
+export function rewriteFormula(formula: string, { sheets, ranges, separator: asked = ';' }: NewNames, separator = asked): string {
   const renamedSheet = (name: string): string => quotedSheet(sheets.get(name) ?? name);
-  return formula.replace(part, (whole: string, text?: string, quoted?: string, word?: string, after = '', comma?: string) => {
+  return formula.replace(part, (whole: string, text?: string, quoted?: string, bare?: string, word?: string, call?: string, comma?: string) => {
     if (text !== undefined) return whole;
-    if (quoted !== undefined) return `${renamedSheet(quoted.replace(/''/g, "'"))}!`;
+    const sheet = sheetIn(quoted, bare);
+    if (sheet !== undefined) return `${renamedSheet(sheet)}!`;
     if (comma !== undefined) return separator;
-    if (word === undefined || after.endsWith('(')) return whole;
-    if (after.endsWith('!')) return `${renamedSheet(word)}!`;
-    return `${ranges.get(word) ?? word}${after}`;
+    return word === undefined || call !== undefined ? whole : (ranges.get(word) ?? word);
   });
 }
 
@@ -37,10 +49,10 @@ export interface References {
 export function referencesOf(formula: string): References {
   const sheets = new Set<string>();
   const words = new Set<string>();
-  formula.replace(part, (whole: string, _text?: string, quoted?: string, word?: string, after = '') => {
-    if (quoted !== undefined) sheets.add(quoted.replace(/''/g, "'"));
-    else if (word !== undefined && after.endsWith('!')) sheets.add(word);
-    else if (word !== undefined && !after.endsWith('(')) words.add(word);
+  formula.replace(part, (whole: string, _text?: string, quoted?: string, bare?: string, word?: string, call?: string) => {
+    const sheet = sheetIn(quoted, bare);
+    if (sheet !== undefined) sheets.add(sheet);
+    else if (word !== undefined && call === undefined) words.add(word);
     return whole;
   });
   return { sheets, words };

@@ -37,7 +37,10 @@ function directReads(templates: readonly SheetTemplate[]): Map<SheetKey, Set<She
     templates.map(({ key, cells, validations }) => {
       const formulas = [...cells.map(({ formula }) => formula), ...validations.map((one) => (one.kind === 'listFrom' ? one.source : undefined))];
       const reads = formulas.filter((formula) => formula !== undefined).map(referencesOf);
-      const found = reads.flatMap(({ sheets, words }) => [...[...sheets].map((name) => bySheet.get(name)), ...[...words].map((name) => byRange.get(name))]);
+      const found = reads.flatMap(({ sheets, words }) => [
+        ...[...sheets].map((name) => bySheet.get(name)),
+        ...[...words].map((name) => byRange.get(name)),
+      ]);
       return [key, new Set(found.filter((one): one is SheetKey => one !== undefined && one !== key))];
     }),
   );
@@ -90,7 +93,9 @@ export function planInsertion(
   const adding = keysToAdd(wanted, templates, existing);
   const takenSheets = new Set(document.sheets.map((name) => name.toLowerCase()));
   const takenRanges = new Set(document.ranges.map((name) => name.toLowerCase()));
-  const added = templates.filter(({ key }) => adding.has(key)).map((template) => ({ template, sheetName: freeName(template.name, ' ', takenSheets) }));
+  const added = templates
+    .filter(({ key }) => adding.has(key))
+    .map((template) => ({ template, sheetName: freeName(template.name, ' ', takenSheets) }));
   const reads = directReads(templates);
   const needed = new Set([...adding].flatMap((key) => [...reach(key, reads)]).filter((key) => !adding.has(key)));
   const reused = existing.filter(({ key }) => needed.has(key));
@@ -107,10 +112,19 @@ export function planInsertion(
 }
 
 /** A sheet that an updated set reads, of another set and of another version, comes first: else a blank one would be added in its place. */
-export function refuseOlderOutside({ added }: InsertionPlan, updated: readonly SheetKey[], marked: readonly { readonly name: string; readonly mark: SheetMark }[]): void {
+export function refuseOlderOutside(
+  { added }: InsertionPlan,
+  updated: readonly SheetKey[],
+  marked: readonly { readonly name: string; readonly mark: SheetMark }[],
+): void {
   for (const { template } of added) {
-    const outside = updated.includes(template.key) ? undefined : marked.find(({ mark }) => mark.key === template.key && mark.version !== template.version);
-    if (outside !== undefined) throw new Error(`These sheets read "${outside.name}", which is of another version itself. Bring that one up to date first. Nothing was changed.`);
+    const outside = updated.includes(template.key)
+      ? undefined
+      : marked.find(({ mark }) => mark.key === template.key && mark.version !== template.version);
+    if (outside !== undefined)
+      throw new Error(
+        `These sheets read "${outside.name}", which is of another version itself. Bring that one up to date first. Nothing was changed.`,
+      );
   }
 }
 
@@ -124,7 +138,12 @@ export function knownKeys(templates: readonly SheetTemplate[], keys: readonly st
 }
 
 /** The mark of a new sheet. */
-export const markFor = ({ key, version, names }: SheetTemplate, set: string, { ranges }: NewNames): SheetMark => ({ key, version, set, names: Object.fromEntries(names.map(({ name }) => [name, ranges.get(name) ?? name])) });
+export const markFor = ({ key, version, names }: SheetTemplate, set: string, { ranges }: NewNames): SheetMark => ({
+  key,
+  version,
+  set,
+  names: Object.fromEntries(names.map(({ name }) => [name, ranges.get(name) ?? name])),
+});
 
 /** The set that new sheets join: that of the sheets they read, where it has none of their kind; undefined for one of their own. */
 export function joinedSet({ added, reused }: InsertionPlan, marks: readonly Pick<SheetMark, 'set' | 'key'>[]): string | undefined {

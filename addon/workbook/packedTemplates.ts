@@ -37,8 +37,12 @@ export function unpackTemplates({ kinds, sheets }: PackedTemplates): SheetTempla
   return sheets.map((sheet) => ({ ...sheet, cells: sheet.cells.map(unpack) }));
 }
 
-/** The element for the page; no text in it can end it early. */
-export const packedElement = (packed: PackedTemplates): string => `${opening}${JSON.stringify(packed).replace(/</g, '\\u003c')}${closing}`;
+/** What would end the element early, and what Google's page service may cut or change: text alone holds it, and JSON has escapes. */
+const escaped = (found: string): string => `\\u${found.charCodeAt(0).toString(16).padStart(4, '0')}`;
+
+/** The element for the page. */
+export const packedElement = (packed: PackedTemplates): string =>
+  `${opening}${JSON.stringify(packed).replace(/[^\p{ASCII}]|[<`]|\/(?=[/*])/gu, (found) => found.replace(/[^]/g, escaped))}${closing}`;
 
 /** The data out of the page's text. */
 export function templatesInPage(page: string): SheetTemplate[] {

@@ -11,7 +11,8 @@ export interface Place {
 /** Spreadsheets take names for equal whatever their case. */
 export const sameName = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
 
-export const sheetNamed = ({ sheets }: WorkbookSnapshot, name: string): SheetSnapshot | undefined => sheets.find((sheet) => sameName(sheet.name, name));
+export const sheetNamed = ({ sheets }: WorkbookSnapshot, name: string): SheetSnapshot | undefined =>
+  sheets.find((sheet) => sameName(sheet.name, name));
 
 function placeNamed(workbook: WorkbookSnapshot, word: string): Place | undefined {
   const name = workbook.names.find((one) => sameName(one.name, word));
@@ -20,7 +21,11 @@ function placeNamed(workbook: WorkbookSnapshot, word: string): Place | undefined
 }
 
 /** Everything that a formula on the sheet `home` reads and that is there: its ranges, and what its names mean. */
-export const placesRead = (workbook: WorkbookSnapshot, home: SheetSnapshot, { references, words }: Pick<FormulaReading, 'references' | 'words'>): Place[] => [
+export const placesRead = (
+  workbook: WorkbookSnapshot,
+  home: SheetSnapshot,
+  { references, words }: Pick<FormulaReading, 'references' | 'words'>,
+): Place[] => [
   ...references.flatMap(({ sheet: named, area }) => {
     const sheet = named === undefined ? home : sheetNamed(workbook, named);
     return sheet === undefined || area === undefined ? [] : [{ sheet, area }];
@@ -28,7 +33,8 @@ export const placesRead = (workbook: WorkbookSnapshot, home: SheetSnapshot, { re
   ...words.flatMap((word) => placeNamed(workbook, word) ?? []),
 ];
 
-export const holds = ({ row, column, lastRow, lastColumn }: Area, place: CellPlace): boolean => place.row >= row && place.row <= lastRow && place.column >= column && place.column <= lastColumn;
+export const holds = ({ row, column, lastRow, lastColumn }: Area, place: CellPlace): boolean =>
+  place.row >= row && place.row <= lastRow && place.column >= column && place.column <= lastColumn;
 
 /** The cells that a range or a name means in a formula on the sheet `home`; undefined for anything else, and for what is not there. */
 export function placeOf(workbook: WorkbookSnapshot, home: string, text: string): Place | undefined {
@@ -47,5 +53,7 @@ export function placeOf(workbook: WorkbookSnapshot, home: string, text: string):
 export function valuesIn({ sheet: { values }, area: { row, column, lastRow, lastColumn } }: Place): CellValue[][] {
   const bottom = lastRow === Infinity ? values.length : lastRow;
   const right = lastColumn === Infinity ? Math.max(0, ...values.map((line) => line.length)) : lastColumn;
-  return Array.from({ length: Math.max(0, bottom - row + 1) }, (_, down) => Array.from({ length: Math.max(0, right - column + 1) }, (__, across) => values[row - 1 + down]?.[column - 1 + across] ?? ''));
+  return Array.from({ length: Math.max(0, bottom - row + 1) }, (_, down) =>
+    Array.from({ length: Math.max(0, right - column + 1) }, (__, across) => values[row - 1 + down]?.[column - 1 + across] ?? ''),
+  );
 }

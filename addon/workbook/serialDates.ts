@@ -1,8 +1,9 @@
 // Spreadsheet serial numbers and the dates they stand for. Serials carry no zone, so the wall clock is read as UTC.
+import { serialDayZero } from '../../core/basics/civilDate';
+import { millisecondsPerDay } from '../../core/basics/units';
 
-const millisecondsPerDay = 86_400_000;
-/** Serial number of 1 January 1970, counted from day 0, 30 December 1899. */
-const serialOfUnixEpoch = 25_569;
+/** Serial number of 1 January 1970. */
+const serialOfUnixEpoch = -serialDayZero;
 
 export const dateFromSerial = (serial: number): Date => new Date(Math.round((serial - serialOfUnixEpoch) * millisecondsPerDay));
 

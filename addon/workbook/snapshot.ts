@@ -25,6 +25,17 @@ export interface SheetMark {
   readonly names: Readonly<Record<string, string>>;
 }
 
+/** A rule that gives cells a background by what they hold. */
+export interface TintSnapshot {
+  /** A1 or A1:C9. */
+  readonly ranges: readonly string[];
+  /** Where the cell holds exactly this word of a verdict. */
+  readonly word?: string;
+  /** Where this formula, written for the first cell, holds. */
+  readonly formula?: string;
+  readonly colour?: string;
+}
+
 export interface SheetSnapshot {
   readonly name: string;
   /** Only on sheets of ours. */
@@ -32,6 +43,8 @@ export interface SheetSnapshot {
   /** Every row down to the last filled one, all of one length; spilled answers included. */
   readonly values: readonly (readonly CellValue[])[];
   readonly formulas: readonly FormulaCell[];
+  /** In the order in which they hold; undefined where the host does not read them. */
+  readonly tints?: readonly TintSnapshot[];
 }
 
 export interface NameSnapshot {

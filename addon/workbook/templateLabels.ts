@@ -1,26 +1,27 @@
 // The fixed texts of a template by which its sheet is known again: titles, heads and labels, in their places.
-import type { SheetTemplate, TemplateCell } from '../../sheets-templates/template';
+import { isEntry, type SheetTemplate, type TemplateCell } from '../../sheets-templates/template';
 import type { CellPlace, CellValue, SheetSnapshot } from './snapshot';
 
 export interface Label extends CellPlace {
   readonly text: string;
 }
 
-/** A cell for the user to type into. */
-export const isEntry = ({ style }: Pick<TemplateCell, 'style'>): boolean => style.startsWith('input');
-
 /** Left out: units, which people put right for themselves, and links, which are named after sheets. */
 const isLabel = (cell: TemplateCell): boolean => !isEntry(cell) && cell.style !== 'unit' && cell.goesTo === undefined;
 
-export const asText = (value: CellValue | undefined): string => (typeof value === 'string' ? value.trim() : '');
+const asText = (value: CellValue | undefined): string => (typeof value === 'string' ? value.trim() : '');
 
 const textsOf = ({ cells }: SheetTemplate, wanted: (cell: TemplateCell) => boolean): Label[] =>
   cells.flatMap((cell) => {
-    const { row, column, value, formula } = cell;
-    return formula === undefined && typeof value === 'string' && value.trim() !== '' && wanted(cell) ? [{ row, column, text: value.trim() }] : [];
+    const { row, column, value, formula, shows } = cell;
+    const text = shows ?? (formula === undefined && typeof value === 'string' ? value.trim() : '');
+    return text !== '' && wanted(cell) ? [{ row, column, text }] : [];
   });
 
 export const labelsOf = (template: SheetTemplate): Label[] => textsOf(template, isLabel);
+
+/** Those that are written, not put there by an answer that may be an error today. */
+export const writtenLabels = (template: SheetTemplate): Label[] => textsOf(template, (cell) => isLabel(cell) && cell.shows === undefined);
 
 /** Every text that is no entry, row by row. */
 export const fixedTexts = (template: SheetTemplate): Label[] =>

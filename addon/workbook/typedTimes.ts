@@ -25,5 +25,7 @@ export function timeFormatOf(cell: CarriedCell, numbers: ReadonlyMap<number, rea
   if (time === undefined || plain === undefined) return time?.format;
   const here = same.find(({ place }) => place === placeText(cell));
   if (here !== undefined || cell.content === 0) return here?.format;
-  throw new Error(`On "${name}" the same value is a time in ${time.place} and a plain number in ${plain.place}, and it cannot be told which is which. Change one of them, then ask again. Nothing was changed.`);
+  throw new Error(
+    `On "${name}" the same value is a time in ${time.place} and a plain number in ${plain.place}, and it cannot be told which is which. Change one of them, then ask again. Nothing was changed.`,
+  );
 }

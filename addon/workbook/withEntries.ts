@@ -1,9 +1,8 @@
 // A template with a user's own entries in the place of the invented ones.
-import type { SheetTemplate, TemplateCell } from '../../sheets-templates/template';
+import { isEntry, type SheetTemplate, type TemplateCell } from '../../sheets-templates/template';
 import { areaText } from './areas';
 import type { CarriedCell } from './carriedInputs';
 import type { CellValue } from './snapshot';
-import { isEntry } from './templateLabels';
 
 const keyOf = ({ row, column }: Pick<TemplateCell, 'row' | 'column'>): string => `${row}-${column}`;
 
@@ -43,7 +42,10 @@ export function withEntries(template: SheetTemplate, carried: readonly CarriedCe
   });
   const added = [...byPlace.values()].map((entry) => {
     const cell = belowList(template, entry);
-    if (cell === undefined) throw new Error(`"${template.name}" has no entry cell ${areaText({ ...entry, lastRow: entry.row, lastColumn: entry.column })}, where an entry was to go.`);
+    if (cell === undefined)
+      throw new Error(
+        `"${template.name}" has no entry cell ${areaText({ ...entry, lastRow: entry.row, lastColumn: entry.column })}, where an entry was to go.`,
+      );
     return { ...cell, ...filledWith(entry.content) };
   });
   return { ...template, cells: [...cells, ...added] };

@@ -1,5 +1,5 @@
 // The one thing a sheet function needs of its host: what a Date means in the spreadsheet's own time zone.
-import type { CivilDate, CivilDateTime, Instant } from '../../core/civilDate';
+import type { CivilDate, CivilDateTime, Instant } from '../../core/basics/civilDate';
 
 export interface DateHost {
   /** The wall clock that the spreadsheet shows for this instant. */

@@ -1,6 +1,6 @@
 // What a sheet function is: one object. Everything else (wrappers, help, tests, autocomplete) is made from it.
-import type { CivilDate, Instant } from '../../core/civilDate';
-import type { SourceId } from '../../core/sources';
+import type { CivilDate, Instant } from '../../core/basics/civilDate';
+import type { SourceId } from '../../core/basics/sources';
 import type { CellValue } from './cellValues';
 import type { DateHost } from './dateHost';
 
@@ -94,19 +94,16 @@ interface BlockDeclaration<P extends Parameters> extends Description {
   readonly compute: (values: Values<P>, places: RowPlaces) => readonly (readonly ResultCell[])[];
 }
 
-const erase = (form: FunctionForm, declaration: object): FunctionDeclaration =>
-  ({ ...declaration, form }) as FunctionDeclaration;
+const erase = (form: FunctionForm, declaration: object): FunctionDeclaration => ({ ...declaration, form }) as FunctionDeclaration;
 
 /** A function of single values; ranges map row by row. */
-export const mapping = <P extends Parameters, R extends Results>(declaration: RowDeclaration<P, R>): FunctionDeclaration =>
-  erase('map', declaration);
+export const mapping = <P extends Parameters, R extends Results>(declaration: RowDeclaration<P, R>): FunctionDeclaration => erase('map', declaration);
 
 /** A function that folds whole columns into one row of results. */
 export const folding = <P extends Parameters, R extends Results>(declaration: RowDeclaration<P, R>): FunctionDeclaration =>
   erase('fold', declaration);
 
 /** A function that lays out a block of rows of its own. */
-export const laying = <P extends Parameters>(declaration: BlockDeclaration<P>): FunctionDeclaration =>
-  erase('block', declaration);
+export const laying = <P extends Parameters>(declaration: BlockDeclaration<P>): FunctionDeclaration => erase('block', declaration);
 
 export const result = (unit: string, help: string): ResultColumn => ({ unit, help });

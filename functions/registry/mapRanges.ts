@@ -11,7 +11,11 @@ type Named = readonly [name: string, value: unknown];
 /** Reads the arguments that are the same for every row, once and only when some row needs them. */
 function sharedReader(fixed: readonly Argument[], dates: DateHost): () => readonly Named[] {
   let values: readonly Named[] | undefined;
-  return () => (values ??= fixed.map(({ name, parameter, cell, range }) => [name, readValue(name, parameter, parameter.shape === 'table' ? range : cell, dates)]));
+  return () =>
+    (values ??= fixed.map(({ name, parameter, cell, range }) => [
+      name,
+      readValue(name, parameter, parameter.shape === 'table' ? range : cell, dates),
+    ]));
 }
 
 export function mapRows(declaration: FunctionDeclaration, given: readonly Argument[], dates: DateHost): CellValue[][] {
@@ -20,7 +24,10 @@ export function mapRows(declaration: FunctionDeclaration, given: readonly Argume
   const names = Object.keys(declaration.results);
   const size = commonSize(declaration.name, ranged) ?? { rows: 0, columns: 0 };
   if (names.length > 1) ranged.forEach(mustBeOneColumn);
-  const shared = sharedReader(given.filter((argument) => !varies(argument)), dates);
+  const shared = sharedReader(
+    given.filter((argument) => !varies(argument)),
+    dates,
+  );
   const blanks = (): CellValue[] => Array<CellValue>(names.length).fill('');
 
   const answer = (row: number, column: number): CellValue[] => {

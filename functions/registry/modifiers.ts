@@ -1,6 +1,7 @@
 // What can be said of any parameter: that it may be left out, and that a whole column of it folds into one answer.
 import { ArgumentError } from './argumentError';
-import { isBlank } from './cellValues';
+import { isBlank, type CellValue } from './cellValues';
+import type { DateHost } from './dateHost';
 import type { Parameter } from './declaration';
 
 /** May be left out; `words` says what happens then. */
@@ -14,7 +15,10 @@ export function optional<P extends Parameter<unknown>, Default>(
 }
 
 /** May be left out of the call, but a blank cell given for it is a mistake: the answer would be that of another question. */
-export function mayBeLeftOut<Value>(parameter: Parameter<Value> & { readonly shape: 'cell' }, words: string): Parameter<Value | undefined> & { readonly shape: 'cell' } {
+export function omittable<Value>(
+  parameter: Parameter<Value> & { readonly shape: 'cell' },
+  words: string,
+): Parameter<Value | undefined> & { readonly shape: 'cell' } {
   return { ...parameter, shape: 'cell', optional: { value: undefined, words, blankIsMistake: true }, read: parameter.read };
 }
 
@@ -43,4 +47,31 @@ export function unreadableMeansUndefined<Value>(
     }
   };
   return { ...parameter, shape: 'cell', optional: undefined, read };
+}
+
+/** What could not be read, in words: the answer tells it in a row of its own, and the rest of the answer stands. */
+export class Unread {
+  readonly reason: string;
+
+  constructor(reason: string) {
+    this.reason = reason;
+  }
+}
+
+type Read<P> = P extends Parameter<infer Value> ? Value : never;
+
+/** Reads as the parameter does, or tells in the answer what cannot be read. */
+export function orUnread<P extends Parameter<unknown>>(
+  parameter: P,
+  wordsOf: (error: ArgumentError, raw: CellValue) => string,
+): Omit<P, 'read' | 'optional'> & Parameter<Read<P> | Unread> {
+  const read = (raw: CellValue, dates: DateHost): Read<P> | Unread => {
+    try {
+      return parameter.read(raw, dates) as Read<P>;
+    } catch (thrown) {
+      if (thrown instanceof ArgumentError) return new Unread(wordsOf(thrown, raw));
+      throw thrown;
+    }
+  };
+  return { ...parameter, optional: undefined, read };
 }

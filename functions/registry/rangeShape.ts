@@ -1,6 +1,6 @@
 // The shapes of arguments: what is a cell, what is a range, and whether ranges agree in size.
 import { ArgumentError } from './argumentError';
-import { inWords, isRange, sizeInWords, type CellValue, type RangeValue } from './cellValues';
+import { inWords, isCellValue, isRange, notACellValue, sizeInWords, type CellValue, type RangeValue } from './cellValues';
 import type { Parameter } from './declaration';
 import { NamedArgumentError, SheetError, sentence, wrongSize } from './wordError';
 
@@ -19,12 +19,19 @@ function rectangular(name: string, parameter: Parameter<unknown>, raw: readonly 
     const got = isRange(raw[uneven]) ? `rows of ${width} and ${raw[uneven].length} cells` : inWords(raw[uneven]);
     throw new NamedArgumentError(name, new ArgumentError(`${parameter.mustBe}, in a rectangular range`, got, uneven + 1));
   }
-  return raw as RangeValue;
+  return withCellsOnly(raw as RangeValue);
 }
+
+/** What is no value of a cell spoils only its own cell, and is known for an error by every reader. Ranges without one stay as they are. */
+const withCellsOnly = (range: RangeValue): RangeValue =>
+  range.every((row) => row.every(isCellValue)) ? range : range.map((row) => row.map((cell) => (isCellValue(cell) ? cell : notACellValue)));
 
 /** One cell given as a range of one by one is a cell: hosts differ in which of the two they send. */
 export function readShape(name: string, parameter: Parameter<unknown>, raw: unknown): Argument {
-  if (!isRange(raw)) return { name, parameter, cell: raw, range: parameter.shape === 'table' ? [[raw]] : undefined };
+  if (!isRange(raw)) {
+    const cell = isCellValue(raw) ? raw : notACellValue;
+    return { name, parameter, cell, range: parameter.shape === 'table' ? [[cell]] : undefined };
+  }
   const range = rectangular(name, parameter, raw);
   const cells = range.length * (range[0]?.length ?? 0);
   const single = cells <= 1 && parameter.shape !== 'table';
@@ -56,7 +63,10 @@ export function commonSize(functionName: string, given: readonly Argument[]): Si
 export function mustBeCell(argument: Argument): void {
   if (argument.range === undefined) return;
   const { rows, columns } = sizeOf(argument.range);
-  throw new NamedArgumentError(argument.name, new ArgumentError(`${argument.parameter.mustBe}, in a single cell`, `a range of ${sizeInWords(rows, columns)}`));
+  throw new NamedArgumentError(
+    argument.name,
+    new ArgumentError(`${argument.parameter.mustBe}, in a single cell`, `a range of ${sizeInWords(rows, columns)}`),
+  );
 }
 
 export function mustBeOneColumn(argument: Argument): void {

@@ -1,16 +1,12 @@
 // Readers of dates, times of day in UTC, and durations.
-import { civilDateFromDayNumber, dayNumber, isCivilDate, type CivilDate } from '../../core/civilDate';
+import { civilDateFromDayNumber, dayNumber, firstYear, isCivilDate, lastYear, serialDayZero, type CivilDate } from '../../core/basics/civilDate';
+import { minutesPerDay } from '../../core/basics/units';
 import { ArgumentError } from './argumentError';
 import { inWords, type CellValue } from './cellValues';
 import type { DateHost } from './dateHost';
 import type { Parameter } from './declaration';
-import { numberFromCell } from './readNumber';
+import { numberFromCell, numberInWords } from './readNumber';
 
-const firstYear = 1950;
-const lastYear = 2100;
-/** Day 0 of spreadsheet serial numbers, 30 December 1899. */
-const serialDayZero = dayNumber({ year: 1899, month: 12, day: 30 });
-const minutesPerDay = 1440;
 const isRealDate = (raw: CellValue): raw is Date => raw instanceof Date && !Number.isNaN(raw.getTime());
 
 /** A date cell, ISO text, or the serial number behind a date whose cell lost its format; else undefined. */
@@ -46,6 +42,12 @@ function minutesOfDay(hours: number, minutes: number): number | undefined {
   return hours < 24 && minutes < 60 ? hours * 60 + minutes : undefined;
 }
 
+/** 1430, 14:30 or 14:30Z as text; else undefined. */
+export function minutesFromTimeText(text: string): number | undefined {
+  const parts = /^(\d{1,2}):?(\d{2})\s*Z?$/i.exec(text.trim());
+  return parts === null ? undefined : minutesOfDay(Number(parts[1]), Number(parts[2]));
+}
+
 function minutesFromTimeCell(raw: CellValue, dates: DateHost): number | undefined {
   if (isRealDate(raw)) {
     // A time-only cell is a moment of 30 December 1899, and its wall clock is what the pilot typed.
@@ -54,8 +56,7 @@ function minutesFromTimeCell(raw: CellValue, dates: DateHost): number | undefine
   }
   if (typeof raw === 'number' && raw > 0 && raw < 1) return raw * minutesPerDay;
   if (typeof raw === 'number' && Number.isInteger(raw) && raw >= 0) return minutesOfDay(Math.floor(raw / 100), raw % 100);
-  const parts = typeof raw === 'string' ? /^(\d{1,2}):?(\d{2})\s*Z?$/i.exec(raw.trim()) : null;
-  return parts === null ? undefined : minutesOfDay(Number(parts[1]), Number(parts[2]));
+  return typeof raw === 'string' ? minutesFromTimeText(raw) : undefined;
 }
 
 /** Minutes after 0000 UTC. */
@@ -69,7 +70,7 @@ export function timeOfDayZulu(help: string): Parameter<number> & { readonly shap
 }
 
 /** A duration cell arrives as a Date counted from the spreadsheet's day zero; over 24 hours it moves the date on. */
-function minutesFromDurationCell(raw: CellValue, dates: DateHost): number | undefined {
+export function minutesFromDurationCell(raw: CellValue, dates: DateHost): number | undefined {
   if (isRealDate(raw)) {
     const civil = dates.toCivil(raw);
     const days = dayNumber(civil) - serialDayZero;
@@ -89,7 +90,7 @@ export function durationMinutes(options: { readonly help: string; readonly maxim
   const mustBe = `0 to ${options.maximum} minutes, as a number, 1:30 (hours and minutes) or "1.5 h"`;
   const read = (raw: CellValue, dates: DateHost): number => {
     const minutes = minutesFromDurationCell(raw, dates);
-    if (minutes === undefined || minutes < 0 || minutes > options.maximum) throw new ArgumentError(mustBe, inWords(raw));
+    if (minutes === undefined || minutes < 0 || minutes > options.maximum) throw new ArgumentError(mustBe, numberInWords(raw));
     return minutes;
   };
   return { shape: 'cell', unit: 'minutes', mustBe, help: options.help, optional: undefined, read };

@@ -2,7 +2,7 @@
 import { ArgumentError } from './argumentError';
 import { inWords, isBlank, isErrorText, isRange, sizeInWords, type CellValue, type RangeValue } from './cellValues';
 import type { Parameter } from './declaration';
-import { limitInWords, numberFromCell } from './readNumber';
+import { limitInWords, numberFromCell, numberInWords } from './readNumber';
 
 export interface NumberColumn {
   readonly name: string;
@@ -17,11 +17,17 @@ export interface LabelledRow {
   readonly numbers: readonly (number | undefined)[];
 }
 
-function readNumber(cell: CellValue, { name, minimum, maximum, mayBeBlank }: NumberColumn, mustBe: string, row: number, column: number): number | undefined {
+function readNumber(
+  cell: CellValue,
+  { name, minimum, maximum, mayBeBlank }: NumberColumn,
+  mustBe: string,
+  row: number,
+  column: number,
+): number | undefined {
   if (mayBeBlank === true && isBlank(cell)) return undefined;
   const value = numberFromCell(cell);
   if (value === undefined || value < minimum || value > maximum) {
-    throw new ArgumentError(`${mustBe} (${name} ${limitInWords(minimum)} to ${limitInWords(maximum)})`, inWords(cell), row, column);
+    throw new ArgumentError(`${mustBe} (${name} ${limitInWords(minimum)} to ${limitInWords(maximum)})`, numberInWords(cell), row, column);
   }
   return value;
 }
@@ -41,7 +47,10 @@ export function labelledRows(options: {
     return used.map(({ row: [label, ...cells], place }) => {
       const isName = (typeof label === 'string' || typeof label === 'number') && !isBlank(label) && !isErrorText(label);
       if (!isName) throw new ArgumentError(`${mustBe} (${options.label} in words)`, inWords(label), place, 1);
-      return { name: String(label).trim(), numbers: options.columns.map((column, index) => readNumber(cells[index], column, mustBe, place, index + 2)) };
+      return {
+        name: String(label).trim(),
+        numbers: options.columns.map((column, index) => readNumber(cells[index], column, mustBe, place, index + 2)),
+      };
     });
   };
   return { shape: 'table', unit: 'rows', mustBe, help: options.help, optional: undefined, read };

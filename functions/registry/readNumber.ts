@@ -1,20 +1,45 @@
 // Readers of numbers: in a unit with a range, directions, whole numbers, and the altimeter setting with its two units.
-import { asMagneticDegrees, asTrueDegrees, hectopascalsFromInchesOfMercury, type MagneticDegrees, type TrueDegrees } from '../../core/units';
+import { asMagneticDegrees, asTrueDegrees, hectopascalsFromInchesOfMercury, type MagneticDegrees, type TrueDegrees } from '../../core/basics/units';
 import { ArgumentError } from './argumentError';
 import { inWords, type CellValue } from './cellValues';
 import type { Parameter } from './declaration';
 
 const plainNumber = /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
-/** "12,5" can only be a decimal comma; "1,234" could be a thousand, so it is refused. */
-const commaNumber = /^[+-]?\d+,(\d{1,2}|\d{4,})$/;
+/** "12,5" can only be a decimal comma. */
+const commaNumber = /^[+-]?\d+,\d+$/;
+/** "1,234" and "1.234" can be a thousand and more, or one and a part: refused, whichever of the two they are. "0.234" is no thousand. */
+const ambiguousNumber = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
+const trimmed = (text: string): string => text.trim().replace('\u2212', '-');
 
-/** A finite number, or text that can only mean one number; else undefined. */
+/** Beyond every quantity of the trade in every unit. What is larger, or nearer to zero without being zero, was never measured. */
+const largest = 1e15;
+const smallest = 1e-12;
+
+function measured(value: number): number | undefined {
+  const size = Math.abs(value);
+  if (size < smallest) return 0;
+  return size <= largest ? value : undefined;
+}
+
+/**
+ * A number as somebody measured it, or text that can only mean one number; else undefined. What binary arithmetic leaves of
+ * nothing (0.1 + 0.2 - 0.3) is 0, and 0 has no sign.
+ */
 export function numberFromCell(raw: CellValue): number | undefined {
-  if (typeof raw === 'number') return Number.isFinite(raw) ? raw : undefined;
+  if (typeof raw === 'number') return measured(raw);
   if (typeof raw !== 'string') return undefined;
-  const text = raw.trim().replace('\u2212', '-');
-  if (plainNumber.test(text)) return Number(text);
-  return commaNumber.test(text) ? Number(text.replace(',', '.')) : undefined;
+  const text = trimmed(raw);
+  if (ambiguousNumber.test(text)) return undefined;
+  if (plainNumber.test(text)) return measured(Number(text));
+  return commaNumber.test(text) ? measured(Number(text.replace(',', '.'))) : undefined;
+}
+
+/** What stands where a number is wanted; of a text that can be two numbers, both. */
+export function numberInWords(raw: CellValue): string {
+  const text = typeof raw === 'string' ? trimmed(raw) : '';
+  if (!ambiguousNumber.test(text)) return inWords(raw);
+  const thousands = Number(text.replace(/[.,]/, ''));
+  return `${inWords(raw)}, which can be read as ${limitInWords(thousands)} and as ${Number(text.replace(',', '.'))}`;
 }
 
 export interface NumberOptions {
@@ -48,7 +73,7 @@ export function number(options: NumberOptions): Parameter<number> & { readonly s
       value <= options.maximum &&
       (options.aboveMinimum === true ? value > options.minimum : value >= options.minimum) &&
       (options.whole !== true || Number.isInteger(value));
-    if (!fits) throw new ArgumentError(mustBe, inWords(raw));
+    if (!fits) throw new ArgumentError(mustBe, numberInWords(raw));
     return value;
   };
   return { shape: 'cell', unit: options.unit, mustBe, help: options.help, optional: undefined, read };
@@ -57,8 +82,7 @@ export function number(options: NumberOptions): Parameter<number> & { readonly s
 const circle = { minimum: 0, maximum: 360 };
 
 /** A direction in whatever reference its partner arguments use. */
-export const direction = (help: string): Parameter<number> & { readonly shape: 'cell' } =>
-  number({ ...circle, unit: 'degrees', help });
+export const direction = (help: string): Parameter<number> & { readonly shape: 'cell' } => number({ ...circle, unit: 'degrees', help });
 
 export function magneticDirection(help: string): Parameter<MagneticDegrees> & { readonly shape: 'cell' } {
   const base = number({ ...circle, unit: 'degrees magnetic', help });
@@ -82,7 +106,7 @@ export function altimeterSetting(help: string): Parameter<number> & { readonly s
     const value = numberFromCell(raw);
     if (value !== undefined && value >= inchesLow && value <= inchesHigh) return hectopascalsFromInchesOfMercury(value);
     if (value !== undefined && value >= hectopascalsLow && value <= hectopascalsHigh) return value;
-    throw new ArgumentError(mustBe, inWords(raw));
+    throw new ArgumentError(mustBe, numberInWords(raw));
   };
   return { shape: 'cell', unit: 'inches of mercury or hectopascals', mustBe, help, optional: undefined, read };
 }

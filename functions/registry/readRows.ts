@@ -11,7 +11,10 @@ export interface ColumnOptions {
 }
 
 /** Blank rows are passed over; a partly blank row is an error. */
-export function limitedRows(options: { readonly help: string; readonly columns: readonly ColumnOptions[] }): Parameter<readonly (readonly number[])[]> & { readonly shape: 'table' } {
+export function limitedRows(options: {
+  readonly help: string;
+  readonly columns: readonly ColumnOptions[];
+}): Parameter<readonly (readonly number[])[]> & { readonly shape: 'table' } {
   const { columns } = options;
   const mustBe = `rows of ${columns.map(({ name }) => name).join(', ')}`;
   const readRow = (row: readonly CellValue[], place: number, dates: DateHost): number[] =>

@@ -1,12 +1,16 @@
 // Readers of words: free text, one of a list, yes or no, a verdict.
-import type { Named } from '../../core/named';
-import { verdicts, type Verdict } from '../../core/verdict';
+import type { Named } from '../../core/basics/named';
+import { verdicts, type Verdict } from '../../core/basics/verdict';
 import { ArgumentError } from './argumentError';
-import { inWords, isBlank, isErrorText, type CellValue } from './cellValues';
+import { inWords, isBlank, isErrorText, shortened, type CellValue } from './cellValues';
 import type { Parameter } from './declaration';
 
 /** Lower case, one space between words: how choices are compared. */
-export const plainWords = (text: string): string => text.trim().toLowerCase().replace(/[\s_-]+/g, ' ');
+export const plainWords = (text: string): string =>
+  text
+    .trim()
+    .toLowerCase()
+    .replace(/[\s_-]+/g, ' ');
 
 export function text(options: { readonly help: string; readonly mustBe: string }): Parameter<string> & { readonly shape: 'cell' } {
   const read = (raw: CellValue): string => {
@@ -20,7 +24,13 @@ export function text(options: { readonly help: string; readonly mustBe: string }
 /** A name, with the key by which capitals, spaces and hyphens do not tell it apart from another spelling. */
 export function namedFromCell(raw: CellValue): Named | undefined {
   const isText = typeof raw === 'string' || (typeof raw === 'number' && Number.isFinite(raw));
-  return !isText || isBlank(raw) || isErrorText(raw) ? undefined : { name: String(raw).trim(), key: plainWords(String(raw)) };
+  return !isText || isBlank(raw) || isErrorText(raw) ? undefined : { name: shortened(String(raw)), key: plainWords(String(raw)) };
+}
+
+/** A name that is shown and compared with no other. */
+export function shownName(options: { readonly help: string; readonly mustBe: string }): Parameter<string> & { readonly shape: 'cell' } {
+  const base = text(options);
+  return { ...base, optional: undefined, read: (raw, dates) => shortened(base.read(raw, dates)) };
 }
 
 export function namedText(options: { readonly help: string; readonly mustBe: string }): Parameter<Named> & { readonly shape: 'cell' } {
@@ -42,7 +52,12 @@ export function choice<Word extends string>(options: {
   /** Every spelling, plain; made at the first call, since most loads of the code never read this choice. */
   let known: ReadonlyMap<string, Word> | undefined;
   const spellings = (): ReadonlyMap<string, Word> =>
-    new Map([...Object.entries(options.also ?? {}), ...options.words.map((word) => [word, word] as const)].map(([spelling, word]) => [plainWords(spelling), word]));
+    new Map(
+      [...Object.entries(options.also ?? {}), ...options.words.map((word) => [word, word] as const)].map(([spelling, word]) => [
+        plainWords(spelling),
+        word,
+      ]),
+    );
   const read = (raw: CellValue): Word => {
     known ??= spellings();
     const found = known.get(plainWords(typeof raw === 'string' || typeof raw === 'number' ? String(raw) : ''));

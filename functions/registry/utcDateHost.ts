@@ -1,5 +1,6 @@
 // Dates of a spreadsheet whose zone is UTC: the tests, and the base of hosts whose Dates are wall clocks written as UTC.
-import { dayNumber } from '../../core/civilDate';
+import { dayNumber } from '../../core/basics/civilDate';
+import { millisecondsPerDay } from '../../core/basics/units';
 import type { DateHost } from './dateHost';
 
 export const utcDateHost: DateHost = {
@@ -11,6 +12,6 @@ export const utcDateHost: DateHost = {
     minutes: date.getUTCMinutes(),
     seconds: date.getUTCSeconds(),
   }),
-  fromCivil: (date) => new Date(dayNumber(date) * 86_400_000),
+  fromCivil: (date) => new Date(dayNumber(date) * millisecondsPerDay),
   fromInstant: ({ utcMilliseconds }) => new Date(utcMilliseconds),
 };

@@ -19,7 +19,8 @@ export const firstRow = 2;
 const columns = 26;
 
 /** Filled-down formulas share one text, as after filling down by hand; a text of its own in each cell would cost more. */
-const filledCell = (column: string, formula: string, index: number): ICellData => (index === 0 ? { f: formula, si: `filled-${column}` } : { si: `filled-${column}` });
+const filledCell = (column: string, formula: string, index: number): ICellData =>
+  index === 0 ? { f: formula, si: `filled-${column}` } : { si: `filled-${column}` };
 
 export function benchWorkbook({ typed, cells, filled }: BenchSheet, rows: number): IWorkbookData {
   const cellData: Record<number, Record<number, ICellData>> = {};
@@ -38,5 +39,14 @@ export function benchWorkbook({ typed, cells, filled }: BenchSheet, rows: number
   }
   const id = 'bench-sheet';
   const sheet = { id, name: sheetName, rowCount: rows + 100, columnCount: columns, cellData };
-  return { id: 'bench', name: 'Bench', appVersion: '0.25.1', locale: 'enUS' as LocaleType, styles: {}, sheetOrder: [id], sheets: { [id]: sheet }, resources: [] };
+  return {
+    id: 'bench',
+    name: 'Bench',
+    appVersion: '0.25.1',
+    locale: 'enUS' as LocaleType,
+    styles: {},
+    sheetOrder: [id],
+    sheets: { [id]: sheet },
+    resources: [],
+  };
 }

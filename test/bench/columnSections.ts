@@ -13,9 +13,20 @@ const targetOfLog = 20;
 type Measure = keyof Timing;
 
 const faster = ({ ours, byHand }: Sides<Timing>, measure: Measure): number => byHand[measure] / ours[measure];
-const three = (pair: Sides<Timing>, measure: Measure): string[] => [milliseconds(pair.ours[measure]), milliseconds(pair.byHand[measure]), times(faster(pair, measure))];
+const three = (pair: Sides<Timing>, measure: Measure): string[] => [
+  milliseconds(pair.ours[measure]),
+  milliseconds(pair.byHand[measure]),
+  times(faster(pair, measure)),
+];
 
-const rowOf = ({ name, edit, load }: PairTimes, target = ''): string[] => [name, ...three(edit, 'felt'), ...three(edit, 'withoutWait'), ...three(load, 'felt'), target, target === '' ? '' : met(faster(edit, 'felt') >= Number(target))];
+const rowOf = ({ name, edit, load }: PairTimes, target = ''): string[] => [
+  name,
+  ...three(edit, 'felt'),
+  ...three(edit, 'withoutWait'),
+  ...three(load, 'felt'),
+  target,
+  target === '' ? '' : met(faster(edit, 'felt') >= Number(target)),
+];
 
 function meanRow(pairs: readonly PairTimes[]): string[] {
   const mean = (ratio: (pair: PairTimes) => number): number => geometricMean(pairs.map(ratio));
@@ -50,12 +61,23 @@ export async function oneEditedRow(): Promise<Section> {
     const job = make(manyRows);
     const pair = await oneRowTimes(job, manyRows, rounds);
     const slower = (measure: Measure): number => 1 / faster(pair, measure);
-    rows.push([job.name, ...(['felt', 'withoutWait'] as const).flatMap((measure) => [milliseconds(pair.ours[measure]), milliseconds(pair.byHand[measure]), times(slower(measure))]), '1 or less', met(slower('felt') <= 1)]);
+    rows.push([
+      job.name,
+      ...(['felt', 'withoutWait'] as const).flatMap((measure) => [
+        milliseconds(pair.ours[measure]),
+        milliseconds(pair.byHand[measure]),
+        times(slower(measure)),
+      ]),
+      '1 or less',
+      met(slower('felt') <= 1),
+    ]);
   }
   return {
     title: `One edited row of ${manyRows.toLocaleString('en')}, milliseconds`,
     heads: ['job', 'ours', 'by hand', 'ours / by hand', 'less wait: ours', 'by hand', 'ours / by hand', 'target', ''],
     rows,
-    notes: [`From typing an input of one row to the end of the calculation. The same values both ways, as above. Medians of ${rounds} edits in turn.`],
+    notes: [
+      `From typing an input of one row to the end of the calculation. The same values both ways, as above. Medians of ${rounds} edits in turn.`,
+    ],
   };
 }

@@ -5,7 +5,17 @@ import { balanceCheck, cycleStatus, recencyLog, tableRead } from './jobsOfTables
 
 export type MakeJob = (rows: number) => Job;
 
-export const nineJobs: readonly MakeJob[] = [pressureAltitude, densityAltitude, trueAirspeed, windComponents, windTriangle, descentStart, cycleStatus, balanceCheck, tableRead];
+export const nineJobs: readonly MakeJob[] = [
+  pressureAltitude,
+  densityAltitude,
+  trueAirspeed,
+  windComponents,
+  windTriangle,
+  descentStart,
+  cycleStatus,
+  balanceCheck,
+  tableRead,
+];
 export const recencyJob: MakeJob = recencyLog;
 /** One result column and three. */
 export const jobsOfManyRows: readonly MakeJob[] = [descentStart, windTriangle];

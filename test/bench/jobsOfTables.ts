@@ -7,7 +7,13 @@ import { evenNumbers, spread } from './numbers';
 
 /** Effective dates of the three series (10 August 2023 is one of each); a user would type this little table. */
 const series = { '28-day': 28, '56-day': 56, '14-day': 14 } as const;
-const seriesTable: Cells = Object.fromEntries(Object.entries(series).flatMap(([name, days], index) => [[`M${2 + index}`, name], [`N${2 + index}`, days], [`O${2 + index}`, serialFromIso('2023-08-10')]]));
+const seriesTable: Cells = Object.fromEntries(
+  Object.entries(series).flatMap(([name, days], index) => [
+    [`M${2 + index}`, name],
+    [`N${2 + index}`, days],
+    [`O${2 + index}`, serialFromIso('2023-08-10')],
+  ]),
+);
 
 /** One card in ten was loaded on a day that is no effective date, one in twenty has nothing recorded, some are loaded ahead. */
 function cards(rows: number): { readonly loaded: readonly (number | '')[]; readonly names: readonly string[] } {
@@ -80,14 +86,21 @@ const groundRoll = (altitude: number, temperature: number): number => Math.round
 const longTable: Cells = Object.fromEntries([
   ...['altitude', 'temperature', 'ground roll'].map((head, column) => [address(1, 13 + column), head] as const),
   ...altitudes.flatMap((altitude, a) =>
-    temperatures.flatMap((temperature, t) => [altitude, temperature, groundRoll(altitude, temperature)].map((value, column) => [address(2 + a * temperatures.length + t, 13 + column), value] as const)),
+    temperatures.flatMap((temperature, t) =>
+      [altitude, temperature, groundRoll(altitude, temperature)].map(
+        (value, column) => [address(2 + a * temperatures.length + t, 13 + column), value] as const,
+      ),
+    ),
   ),
 ]);
 
 /** The table as somebody lays it out to look things up by hand: altitudes down, temperatures across. */
 const squareTable: Cells = Object.fromEntries([
   ...temperatures.map((temperature, t) => [address(1, 14 + t), temperature] as const),
-  ...altitudes.flatMap((altitude, a) => [[address(2 + a, 13), altitude] as const, ...temperatures.map((temperature, t) => [address(2 + a, 14 + t), groundRoll(altitude, temperature)] as const)]),
+  ...altitudes.flatMap((altitude, a) => [
+    [address(2 + a, 13), altitude] as const,
+    ...temperatures.map((temperature, t) => [address(2 + a, 14 + t), groundRoll(altitude, temperature)] as const),
+  ]),
 ]);
 
 /** The square table's interpolation: the cell below and left of the point, the way from it, then straight lines between four cells. */

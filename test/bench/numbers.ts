@@ -1,6 +1,7 @@
 // Medians, means, and numbers that look random and are the same at every run.
 
-export const median = (values: readonly number[]): number => [...values].sort((one, other) => one - other)[Math.floor(values.length / 2)] ?? Number.NaN;
+export const median = (values: readonly number[]): number =>
+  [...values].sort((one, other) => one - other)[Math.floor(values.length / 2)] ?? Number.NaN;
 
 export const geometricMean = (values: readonly number[]): number => Math.exp(values.reduce((sum, value) => sum + Math.log(value), 0) / values.length);
 

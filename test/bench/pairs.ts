@@ -27,7 +27,10 @@ function sameResults({ name, results }: Job, opened: Opened): string {
     row.forEach((value, across) => {
       const other = byHand?.[index]?.[across] ?? '';
       const isError = typeof value === 'string' && /^#|: .* must /.test(value);
-      if (isError || !agree(value, other)) throw new Error(`${name}: result ${across + 1} of row ${index + 1} is ${JSON.stringify(value)} by our call and ${JSON.stringify(other)} by hand`);
+      if (isError || !agree(value, other))
+        throw new Error(
+          `${name}: result ${across + 1} of row ${index + 1} is ${JSON.stringify(value)} by our call and ${JSON.stringify(other)} by hand`,
+        );
     }),
   );
   return JSON.stringify(ours);
@@ -38,7 +41,10 @@ const openSide = (sheet: BenchSheet, rows: number): Promise<HeadlessWorkbook> =>
 /** Each side goes first every other time, so that neither always sweeps up after the other. */
 const inTurn = (round: number): readonly Side[] => (round % 2 === 0 ? sides : [...sides].reverse());
 
-const medianOf = (times: readonly Timing[]): Timing => ({ felt: median(times.map(({ felt }) => felt)), withoutWait: median(times.map(({ withoutWait }) => withoutWait)) });
+const medianOf = (times: readonly Timing[]): Timing => ({
+  felt: median(times.map(({ felt }) => felt)),
+  withoutWait: median(times.map(({ withoutWait }) => withoutWait)),
+});
 const medians = (times: Sides<readonly Timing[]>): Sides<Timing> => ({ ours: medianOf(times.ours), byHand: medianOf(times.byHand) });
 
 /** From the edit to the end of the calculation. The first round only warms up. */
@@ -94,4 +100,5 @@ export async function sharedInputTimes(job: Job, rows: number, rounds: { readonl
 }
 
 /** An input of one row is edited. Throws where the values differ. */
-export const oneRowTimes = (job: Job, rows: number, rounds: number): Promise<Sides<Timing>> => withBoth(job, rows, (opened) => editTimes(job, opened, job.oneRow, rounds));
+export const oneRowTimes = (job: Job, rows: number, rounds: number): Promise<Sides<Timing>> =>
+  withBoth(job, rows, (opened) => editTimes(job, opened, job.oneRow, rounds));

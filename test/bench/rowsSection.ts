@@ -47,7 +47,17 @@ export function manyRows(code: string): Section {
   return {
     title: `Every mapping function of Code.js over ${rows.toLocaleString('en')} different rows in one call, milliseconds`,
     heads: ['function', 'first', 'warm', 'target', 'warm / target', '', 'rows refused'],
-    rows: measured.map(({ name, first, warm, refused }) => [name, milliseconds(first), milliseconds(warm), String(target), (warm / target).toFixed(2), met(warm <= target), refused === 0 ? '' : String(refused)]),
-    notes: [`The first example with its numbers and dates varied, each argument a column, dates as ISO texts. warm: median of ${runs - 1} further calls; the target is for this.`],
+    rows: measured.map(({ name, first, warm, refused }) => [
+      name,
+      milliseconds(first),
+      milliseconds(warm),
+      String(target),
+      (warm / target).toFixed(2),
+      met(warm <= target),
+      refused === 0 ? '' : String(refused),
+    ]),
+    notes: [
+      `The first example with its numbers and dates varied, each argument a column, dates as ISO texts. warm: median of ${runs - 1} further calls; the target is for this.`,
+    ],
   };
 }

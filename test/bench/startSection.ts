@@ -11,9 +11,15 @@ const roundsOfBatch = 10;
 const targetMilliseconds = 10;
 const targetKilobytes = 150;
 
-const kinds = { 'a plain function': 'PRESSURE_ALTITUDE', geodesy: 'COURSE_LEG', magnetism: 'MAGNETIC_VARIATION', 'a weather report': 'METAR_READ' } as const;
+const kinds = {
+  'a plain function': 'PRESSURE_ALTITUDE',
+  geodesy: 'COURSE_LEG',
+  magnetism: 'MAGNETIC_VARIATION',
+  'a weather report': 'METAR_READ',
+} as const;
 
-const expressionOf = (name: string): string => `${name}(${(declarationOf(name).examples[0]?.arguments ?? []).map((one) => JSON.stringify(one)).join(',')})`;
+const expressionOf = (name: string): string =>
+  `${name}(${(declarationOf(name).examples[0]?.arguments ?? []).map((one) => JSON.stringify(one)).join(',')})`;
 
 /** Contexts that are done with would make each later start slower than the one before. */
 function sweeper(): () => void {
@@ -29,7 +35,11 @@ function together(measured: readonly ColdStart[]): number[] {
 
 export function coldStarts(code: string): Section {
   const sweep = sweeper();
-  const calls = Object.entries(kinds).map(([kind, name]) => ({ what: `${kind}: ${name}`, expression: expressionOf(name), measured: [] as ColdStart[] }));
+  const calls = Object.entries(kinds).map(([kind, name]) => ({
+    what: `${kind}: ${name}`,
+    expression: expressionOf(name),
+    measured: [] as ColdStart[],
+  }));
   for (let batch = -1; batch < batches; batch += 1) {
     for (const { expression, measured } of calls) {
       sweep();
@@ -47,7 +57,9 @@ export function coldStarts(code: string): Section {
     title: 'Cold start of Code.js: compile, run and first call in a fresh V8 context, milliseconds',
     heads: ['first call of', 'compile', 'run', 'call', 'total', 'least', 'target', 'total / target', ''],
     rows,
-    notes: [`Medians of ${batches * roundsOfBatch} contexts each, the kinds in turn, so the parts need not add up; least is the quickest of all. The target is for the total.`],
+    notes: [
+      `Medians of ${batches * roundsOfBatch} contexts each, the kinds in turn, so the parts need not add up; least is the quickest of all. The target is for the total.`,
+    ],
   };
 }
 

@@ -19,7 +19,9 @@ const digits = (value: number, length: number): string => String(Math.floor(valu
 
 /** A weather report at another time and with another wind. */
 const variedReport = (text: string, next: Next): string =>
-  text.replace(/\b(\d\d)\d{4}Z/, (_, day: string) => `${day}${digits(next() * 24, 2)}${digits(next() * 60, 2)}Z`).replace(/\b\d{3}(?=\d\d(?:G\d\d)?KT)/, () => digits(1 + next() * 36, 2).padEnd(3, '0'));
+  text
+    .replace(/\b(\d\d)\d{4}Z/, (_, day: string) => `${day}${digits(next() * 24, 2)}${digits(next() * 60, 2)}Z`)
+    .replace(/\b\d{3}(?=\d\d(?:G\d\d)?KT)/, () => digits(1 + next() * 36, 2).padEnd(3, '0'));
 
 /** One argument of one row; all dates of a row move by the same days, so that they stay in order. */
 function variedCell(cell: unknown, mustBe: string, daysLater: number, next: Next): unknown {

@@ -17,10 +17,12 @@ export async function demoSnapshot(): Promise<WorkbookSnapshot> {
 export function showAnswers(double: Double, { sheets }: WorkbookSnapshot): void {
   for (const { name, values } of sheets) {
     const sheet = double.sheet(name);
-    values.forEach((line, row) => line.forEach((value, column) => {
-      const cell = sheet.cell(row + 1, column + 1);
-      if (cell.value === '') cell.value = value;
-    }));
+    values.forEach((line, row) =>
+      line.forEach((value, column) => {
+        const cell = sheet.cell(row + 1, column + 1);
+        if (cell.value === '') cell.value = value;
+      }),
+    );
   }
 }
 

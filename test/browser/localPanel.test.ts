@@ -6,9 +6,25 @@ import type { FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
+import { tripRows } from '../../sheets-templates/trip/rows';
 import { address } from '../../sheets-templates/build';
 import { templateOf } from '../support/uniqueBook';
-import { activeSheet, calculations, clickCell, openPage, openWorkbook, shown, showSheet, takePicture, textOf, typeInto, untilCalculated, untilSaved, valueNamed, type OpenWorkbook } from './support';
+import {
+  activeSheet,
+  calculations,
+  clickCell,
+  openPage,
+  openWorkbook,
+  shown,
+  showSheet,
+  takePicture,
+  textOf,
+  typeInto,
+  untilCalculated,
+  untilSaved,
+  valueNamed,
+  type OpenWorkbook,
+} from './support';
 
 const names = sheetTemplates.map(({ name }) => name);
 const quoted = (some: readonly string[]): string => some.map((name) => `"${name}"`).join(', ');
@@ -19,7 +35,10 @@ describe('the panel of the local workbook', () => {
   let panel: FrameLocator;
 
   /** Asks the page as the panel does, from inside its frame. */
-  const ask = <Answer>(question: string, given: object): Promise<{ readonly answer?: Answer; readonly refusal?: string; readonly milliseconds: number }> => {
+  const ask = <Answer>(
+    question: string,
+    given: object,
+  ): Promise<{ readonly answer?: Answer; readonly refusal?: string; readonly milliseconds: number }> => {
     const frame = page.frames().find((one) => one.url().endsWith('panel.html'));
     if (frame === undefined) throw new Error('no panel');
     return frame.evaluate(`(async () => {
@@ -64,8 +83,12 @@ describe('the panel of the local workbook', () => {
     for (let turn = 0; turn < 5; turn += 1) times.push(Math.round((await ask('readWorkbook', { sheets: 'all' })).milliseconds));
     console.log(`the whole workbook read by the panel: ${times.join(', ')} ms`);
     const snapshot = await read();
-    expect(snapshot.sheets.map(({ name, mark }) => [name, mark?.key, mark?.set])).toEqual(sheetTemplates.map(({ name, key }) => [name, key, 'rampwright']));
-    const reasons = sheetOf(snapshot, 'Trip sheet')?.values.slice(5, 21).map((line) => line[6]);
+    expect(snapshot.sheets.map(({ name, mark }) => [name, mark?.key, mark?.set])).toEqual(
+      sheetTemplates.map(({ name, key }) => [name, key, 'rampwright']),
+    );
+    const reasons = sheetOf(snapshot, 'Trip sheet')
+      ?.values.slice(tripRows.judged.first - 1, tripRows.judged.last)
+      .map((line) => line[7]);
     expect(reasons?.every((verdict) => verdict === 'OK' || verdict === 'CHECK')).toBe(true);
     expect(snapshot.names.map(({ name }) => name)).toEqual(expect.arrayContaining(['as_of', 'trip_verdict']));
     expect(snapshot.names.some(({ name }) => name.startsWith('chart_') || name.startsWith('picture_'))).toBe(false);
@@ -103,7 +126,9 @@ describe('the panel of the local workbook', () => {
     await page.keyboard.press('Control+z');
     await expect.poll(() => shown(page, 'B900')).toBeFalsy();
     expect((await ask('goTo', { sheet: 'No sheet', row: 1, column: 1 })).refusal).toBe('There is no sheet "No sheet" in this workbook any more.');
-    expect((await ask('goTo', { sheet: 'Start', row: 90_000, column: 1 })).refusal).toBe('The sheet "Start" no longer reaches as far as row 90000, column 1.');
+    expect((await ask('goTo', { sheet: 'Start', row: 90_000, column: 1 })).refusal).toBe(
+      'The sheet "Start" no longer reaches as far as row 90000, column 1.',
+    );
   });
 
   it('puts in every sheet beside those that are there; they are calculated, and still there after another loading', async () => {
@@ -142,6 +167,65 @@ describe('the panel of the local workbook', () => {
     await expect.poll(points).not.toBe(before);
   });
 
+  it('begins the next leg once what it would empty was read, and one undo on each sheet takes it back', async () => {
+    await showSheet(page, 'Trip sheet');
+    await panel.getByRole('tab', { name: 'Sheets' }).click();
+    const before = await read();
+    await panel.getByRole('button', { name: 'Next leg' }).click();
+    await panel.getByText(/^From Tansy Ridge, with its reports\..* The plan leaves 36\.2 US gal: look into the tanks/).waitFor();
+    expect(sheetOf(await read(), 'Trip sheet')?.values).toEqual(sheetOf(before, 'Trip sheet')?.values);
+    await takePicture(page, 'next-leg');
+    await panel.getByRole('button', { name: 'Begin this leg' }).click();
+    await panel.getByText(/^Next leg: \d+ cells written or emptied\./).waitFor();
+    expect([await shown(page, `B${tripRows.field}`), await shown(page, 'B3')]).toEqual(['Tansy Ridge', 'UNKNOWN']);
+    await clickCell(page, 'A5');
+    for (let step = 0; step < 2; step += 1) {
+      await page.keyboard.press('Control+z');
+      await page.waitForTimeout(1500);
+    }
+    await expect.poll(async () => sheetOf(await read(), 'Trip sheet')?.values).toEqual(sheetOf(before, 'Trip sheet')?.values);
+  });
+
+  it('writes a visit as lines of the history once they were shown, and the ledger reads them', async () => {
+    await showSheet(page, 'Load list');
+    await panel.getByRole('tab', { name: 'Sheets' }).click();
+    await panel.getByRole('button', { name: 'List the cards to load' }).click();
+    const first = panel.getByLabel(/Brindle Two, panel, right, navigation, cycle \d{4} \(overdue, Dag\)$/);
+    await first.check();
+    await panel.getByLabel('by', { exact: true }).fill('Dag');
+    await panel.getByRole('button', { name: 'Show the lines' }).click();
+    const shownAt = await panel.getByRole('heading', { name: /^From row \d+ of Data ledger$/ }).textContent();
+    await panel.getByRole('button', { name: 'Write them into the history' }).scrollIntoViewIfNeeded();
+    await takePicture(page, 'cards-loaded');
+    const row = Number(/\d+/.exec(shownAt ?? '')?.[0]);
+    await panel.getByRole('button', { name: 'Write them into the history' }).click();
+    await expect.poll(() => panel.getByText(`1 line of the history, from row ${row} of "Data ledger" on.`).count()).toBe(1);
+    const ledger = sheetOf(await read(), 'Data ledger')?.values;
+    expect(ledger?.[row - 1]?.slice(0, 3)).toEqual(['Brindle Two', 'panel, right', 'navigation']);
+    expect(ledger?.[15]?.[9]).not.toBe('NO');
+    const displayed = await grid(`return workbook.getSheetByName('Data ledger').getRange('E${row}').getDisplayValue()`);
+    expect(displayed).toMatch(/^\d{4}-\d\d-\d\d$/);
+  });
+
+  it('writes the row of a flight into the log once it was shown, with a day that reads as one', async () => {
+    await showSheet(page, 'Trip sheet');
+    await panel.getByRole('tab', { name: 'Sheets' }).click();
+    for (const [label, text] of Object.entries({ 'off block, UTC': '1425', 'take-off': '1433', landing: '1529', 'on block': '1535' }))
+      await panel.getByLabel(label, { exact: true }).fill(text);
+    await panel.getByLabel('by night (blank: by the Sun)').fill('0');
+    await panel.getByRole('button', { name: 'Show the row' }).click();
+    const shownRow = await panel.getByRole('heading', { name: /^Row \d+ of Currency log$/ }).textContent();
+    await panel.getByRole('button', { name: 'Write it into the log' }).scrollIntoViewIfNeeded();
+    await takePicture(page, 'after-the-flight');
+    const row = Number(/\d+/.exec(shownRow ?? '')?.[0]);
+    await panel.getByRole('button', { name: 'Write it into the log' }).click();
+    await expect.poll(() => panel.getByText(`The flight stands in row ${row} of "Currency log".`).count()).toBe(1);
+    const written = sheetOf(await read(), 'Currency log')?.values[row - 1];
+    expect(written?.slice(0, 4)).toEqual(['Quillon Four', expect.any(Number), 1, 1]);
+    const displayed = await grid(`return workbook.getSheetByName('Currency log').getRange('B${row}').getDisplayValue()`);
+    expect(displayed).toMatch(/^\d{4}-\d\d-\d\d$/);
+  });
+
   it('copies a sheet as values beside it', async () => {
     await showSheet(page, 'Trip sheet');
     await panel.getByRole('tab', { name: 'Send' }).click();
@@ -162,9 +246,11 @@ describe('the panel of the local workbook', () => {
     await panel.getByRole('tab', { name: 'Sheets' }).click();
     await panel.getByRole('button', { name: 'Insert every sheet' }).click();
     await panel.locator('.outcome.refused').waitFor();
-    expect(await panel.locator('.outcome').innerText()).toMatch(/^Not done\. Nothing was changed, because the workbook could not be saved: The file was changed elsewhere/);
+    expect(await panel.locator('.outcome').innerText()).toMatch(
+      /^Not done\. Nothing was changed, because the workbook could not be saved: The file was changed elsewhere/,
+    );
     expect(await readFile(workbook.filePath, 'utf8')).toBe(elsewhere);
-    expect((await read()).sheets.length).toBe(15);
+    expect((await read()).sheets.length).toBe(2 * names.length + 1);
     await typeInto(page, 'A1', 'still typed into');
     expect(await shown(page, 'A1')).toBe('still typed into');
   });
@@ -180,12 +266,16 @@ describe('the panel of the local workbook', () => {
     page.once('dialog', (dialog) => void dialog.accept());
     await openPage(page, workbook.address);
     const second = names.map((name) => `${name} 2`);
-    expect(await textOf(page, 'files-said')).toBe(`${quoted(second)} are of an older version of Rampwright and work as before. To bring them up to date with your entries in them: "Show panel", then "Sheets", then "Look for older sheets".`);
+    expect(await textOf(page, 'files-said')).toBe(
+      `${quoted(second)} are of an older version of Rampwright and work as before. To bring them up to date with your entries in them: "Show panel", then "Sheets", then "Look for older sheets".`,
+    );
     await takePicture(page, 'local-older');
     const before = await read();
     await panel.getByRole('button', { name: 'Look for older sheets' }).click();
     const said = await pressAndReload(() => panel.getByRole('button', { name: /^Bring/ }).click());
-    expect(said).toBe(`Brought up to date: ${quoted(second)}. The older sheets stay beside them as ${quoted(second.map((name) => `${name} (before)`))}; delete those when you need them no longer.`);
+    expect(said).toBe(
+      `Brought up to date: ${quoted(second)}. The older sheets stay beside them as ${quoted(second.map((name) => `${name} (before)`))}; delete those when you need them no longer.`,
+    );
     expect(await activeSheet(page)).toBe('Start 2');
     await takePicture(page, 'local-updated');
     const after = await read();

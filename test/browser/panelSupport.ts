@@ -27,9 +27,14 @@ export async function openPanel(browser: Browser, html: string, answer: Answerin
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(error.message));
   page.on('console', (message) => message.type() === 'error' && troubles.push(message.text()));
-  page.on('request', (request) => request.url() !== address && !request.url().startsWith('blob:') && troubles.push(`asked the network for ${request.url()}`));
+  page.on(
+    'request',
+    (request) => request.url() !== address && !request.url().startsWith('blob:') && troubles.push(`asked the network for ${request.url()}`),
+  );
   await page.exposeFunction('onServer', async (text: string) => JSON.stringify(await answer(...(JSON.parse(text) as [string, unknown]))));
-  await page.route(address, (route) => route.fulfill({ contentType: 'text/html; charset=utf-8', body: html.replace('<head>', () => `<head><script>${scriptRun}</script>`) }));
+  await page.route(address, (route) =>
+    route.fulfill({ contentType: 'text/html; charset=utf-8', body: html.replace('<head>', () => `<head><script>${scriptRun}</script>`) }),
+  );
   await page.goto(address);
   return { page, troubles };
 }

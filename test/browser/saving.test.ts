@@ -1,10 +1,10 @@
 // What was typed is never lost without a word: a server that is gone and comes back, a page closed at once, two windows, a damaged file.
-import { readFile, rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { dirname } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { tinyTemplate } from '../support/tinyTemplate';
-import { clickCell, openPage, openWorkbook, shown, textOf, typeInto, untilSaved, type OpenWorkbook } from './support';
+import { clickCell, openPage, openWorkbook, shown, takePicture, textOf, typeInto, untilSaved, valueNamed, type OpenWorkbook } from './support';
 
 describe('keeping the file', () => {
   let workbook: OpenWorkbook;
@@ -26,7 +26,10 @@ describe('keeping the file', () => {
     return asked;
   }
   const another = async (): Promise<Page> => {
-    const context = await page.context().browser()?.newContext({ viewport: { width: 1280, height: 800 } });
+    const context = await page
+      .context()
+      .browser()
+      ?.newContext({ viewport: { width: 1280, height: 800 } });
     if (context === undefined) throw new Error('no browser');
     const opened = await context.newPage();
     await openPage(opened, workbook.address);
@@ -42,12 +45,81 @@ describe('keeping the file', () => {
   it('says that the server is gone, and saves by itself when it is back', async () => {
     await workbook.pause();
     await type('D15', 'while away');
-    await expect.poll(() => textOf(page, 'saved')).toBe('NOT SAVED: the program that keeps the file does not answer. Start it again with npm start, and leave this page open: it tries again every few seconds.');
+    await expect
+      .poll(() => textOf(page, 'saved'))
+      .toBe('NOT SAVED: Rampwright is not running. Start it again with npm start, and leave this page open: it tries again every few seconds.');
     await type('D16', 'and more');
     await workbook.resume();
     await untilSaved(page);
     expect(await stored()).toContain('while away');
     expect(await stored()).toContain('and more');
+  });
+
+  it('takes a save whose answer was lost for its own, also where more was typed since, and goes on', async () => {
+    let lost = 0;
+    await page.route('**/workbook', async (route) => {
+      if (route.request().method() !== 'PUT' || lost > 0) return route.continue();
+      lost += 1;
+      await route.fetch();
+      return route.abort();
+    });
+    await type('C15', 'landed unanswered');
+    await expect.poll(() => textOf(page, 'saved')).toContain('NOT SAVED: Rampwright is not running.');
+    expect(await stored()).toContain('landed unanswered');
+    await type('C16', 'and typed since');
+    await untilSaved(page);
+    expect(lost).toBe(1);
+    expect(await stored()).toContain('and typed since');
+    expect(await textOf(page, 'files-said')).not.toContain('changed in another window');
+    await page.unroute('**/workbook');
+  });
+
+  it('does not wait for ever for a program that hangs, and saves when it goes on', async () => {
+    let hanging = true;
+    await page.route('**/workbook', (route) => (hanging && route.request().method() === 'PUT' ? undefined : route.continue()));
+    await type('C17', 'while it hung');
+    await expect.poll(() => textOf(page, 'saved')).toBe('Saving...');
+    await expect.poll(() => textOf(page, 'saved'), { timeout: 30_000 }).toMatch(/^NOT SAVED: Rampwright has not answered for 15 seconds\./);
+    hanging = false;
+    await untilSaved(page);
+    expect(await stored()).toContain('while it hung');
+    await page.unroute('**/workbook');
+  });
+
+  it('shows a file of a later version and never writes it', async () => {
+    const [mine, other] = [await stored(), await another()];
+    const later = JSON.stringify({ ...(JSON.parse(mine) as object), custom: { rampwright: { format: 99 } }, unknown: 'to this version' });
+    await writeFile(workbook.filePath, later);
+    await openPage(other, workbook.address);
+    expect(await textOf(other, 'files-said')).toMatch(/^This workbook was written by a later version of Rampwright\./);
+    await typeInto(other, 'B3', '33');
+    await other.waitForTimeout(1500);
+    expect(await textOf(other, 'saved')).toBe('NOT SAVED: the file is of a later version of Rampwright.');
+    expect(await stored()).toBe(later);
+    await takePicture(other, 'later-version');
+    await writeFile(workbook.filePath, mine);
+    await other.close();
+  });
+
+  it('changes the name of a sheet that formulas could not read, and says so', async () => {
+    await page.evaluate('window.rampwright.workbook.getActiveSheet().setName("Go! [home]")');
+    await expect
+      .poll(() => textOf(page, 'files-said'))
+      .toBe('A sheet cannot be called "Go! [home]" here, since formulas could not refer to it. It is called "Go- (home)".');
+    await untilSaved(page);
+    expect(await stored()).toContain('"name":"Go- (home)"');
+    expect(await valueNamed(page, 'level')).toBe('5,000');
+    await takePicture(page, 'renamed-sheet');
+    await page.evaluate('window.rampwright.workbook.getActiveSheet().setName("Tiny sheet")');
+    await page.locator('#files-choices').getByRole('button', { name: 'Close' }).click();
+    await untilSaved(page);
+  });
+
+  it('opens by the whole address only', async () => {
+    const other = await another();
+    await other.goto(new URL('/', workbook.address).href);
+    expect(await other.textContent('body')).toContain('opens only by the whole address that the program prints');
+    await other.close();
   });
 
   it('asks before it closes with something typed and not entered, and not otherwise', async () => {
@@ -75,7 +147,9 @@ describe('keeping the file', () => {
     await untilSaved(other);
     await other.close();
     await page.evaluate("window.dispatchEvent(new Event('focus'))");
-    await expect.poll(() => textOf(page, 'files-said')).toMatch(/^The file was changed in another window or by another program, so what you see here may be old\./);
+    await expect
+      .poll(() => textOf(page, 'files-said'))
+      .toMatch(/^The file was changed in another window or by another program, so what you see here may be old\./);
     await page.getByRole('button', { name: 'Load the changed file' }).click();
     await expect.poll(() => shown(page, 'B3').catch(() => ''), { timeout: 20_000 }).toBe(21);
   });
@@ -97,13 +171,21 @@ describe('keeping the file', () => {
     expect(await shown(page, 'D18')).toBe('only here');
   });
 
-  it('does not open a damaged file, says where the older one is, and leaves both', async () => {
-    const [damaged, before] = ['{"half": ', await readFile(`${workbook.filePath}.backup`, 'utf8')];
+  it('does not open a damaged file, says where the older ones are, and leaves all', async () => {
+    const folder = async (): Promise<string[]> => (await readdir(dirname(workbook.filePath))).sort();
+    const [damaged, before] = ['{"half": ', await folder()];
     await writeFile(workbook.filePath, damaged);
     await page.goto(workbook.address);
     await expect.poll(() => textOf(page, 'sentence')).toContain(`The workbook could not be opened: the file ${workbook.filePath} is not a workbook`);
-    expect(await textOf(page, 'sentence')).toContain(join(`${workbook.filePath}.backup`));
-    expect([await stored(), await readFile(`${workbook.filePath}.backup`, 'utf8')]).toEqual([damaged, before]);
+    expect(await textOf(page, 'sentence')).toContain('workbook.json.backup-');
+    expect([await stored(), await folder()]).toEqual([damaged, before]);
+    expect(before.some((name) => name.startsWith('workbook.json.backup-'))).toBe(true);
     await rm(workbook.filePath);
+  });
+
+  it('does not begin a demo where the file is gone', async () => {
+    await page.goto(workbook.address);
+    await expect.poll(() => textOf(page, 'sentence')).toContain(`the file ${workbook.filePath} is gone. Nothing was put in its place.`);
+    await expect(stored()).rejects.toThrow('ENOENT');
   });
 });

@@ -6,13 +6,24 @@ import { fileURLToPath } from 'node:url';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { buildPage } from '../../addon/local/buildPage';
 import { workbookData } from '../../addon/local/engine/workbookData';
+import { newKey } from '../../addon/local/server/key';
 import { serve, type RunningServer } from '../../addon/local/server/server';
 import { WorkbookFile } from '../../addon/local/server/workbookFile';
+import { demoDay } from '../../sheets-templates/demo/day';
 import type { SheetTemplate } from '../../sheets-templates/template';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
-const flags = ['--headless', '--no-sandbox', '--disable-gpu', '--disable-quic', '--no-first-run', '--disable-background-networking', '--disable-component-update', '--disable-sync'];
+const flags = [
+  '--headless',
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
 
 interface Served {
   readonly address: string;
@@ -27,13 +38,14 @@ async function serveTemplates(templates: readonly SheetTemplate[]): Promise<Serv
   const { folder } = await buildPage(root);
   const home = await mkdtemp(join(tmpdir(), 'rampwright-test-'));
   const file = new WorkbookFile(join(home, 'workbook.json'), () => JSON.stringify(workbookData(templates)));
-  let server: RunningServer = await serve({ folder, file, port: 0 });
+  const key = newKey();
+  let server: RunningServer = await serve({ folder, file, key, port: 0 });
   return {
     address: server.address,
     filePath: file.path,
     pause: () => server.close(),
     resume: async () => {
-      server = await serve({ folder, file, port: Number(new URL(server.address).port) });
+      server = await serve({ folder, file, key, port: Number(new URL(server.address).port) });
     },
     stop: async () => {
       await server.close();
@@ -48,12 +60,12 @@ export function launch(): Promise<Browser> {
 }
 
 /** Requests that leave this machine, and errors of the page. */
-interface Watched {
+export interface Watched {
   readonly foreign: string[];
   readonly errors: string[];
 }
 
-function watch(page: Page): Watched {
+export function watch(page: Page): Watched {
   const watched: Watched = { foreign: [], errors: [] };
   page.on('request', (request) => {
     const { protocol, hostname } = new URL(request.url());
@@ -71,11 +83,27 @@ export interface OpenWorkbook extends Served {
   readonly watched: Watched;
 }
 
+/** Runs in every page before its own scripts: its clock stands at noon of the day of the demonstration when it is opened, and goes on from there. */
+export const onDemoDay = `{
+  const Clock = Date;
+  const ahead = new Clock('${demoDay}T12:00:00').getTime() - Clock.now();
+  globalThis.Date = class extends Clock {
+    constructor(...given) {
+      if (given.length === 0) super(Clock.now() + ahead);
+      else super(...given);
+    }
+    static now() {
+      return Clock.now() + ahead;
+    }
+  };
+}`;
+
 /** The built page before a workbook of these templates, drawn and calculated, in a browser that `stop` ends with the server. */
 export async function openWorkbook(templates: readonly SheetTemplate[]): Promise<OpenWorkbook> {
   const served = await serveTemplates(templates);
   const browser = await launch();
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+  await page.addInitScript(onDemoDay);
   const watched = watch(page);
   await openPage(page, served.address);
   const stop = async (): Promise<void> => {
@@ -88,17 +116,21 @@ export async function openWorkbook(templates: readonly SheetTemplate[]): Promise
 /** For people to look at. */
 export const takePicture = (page: Page, name: string): Promise<Buffer> => page.screenshot({ path: join(root, 'build/screenshots', `${name}.png`) });
 
+/** Milliseconds: a machine that is busy with other tests takes its time, and no test is about that. */
+const patience = 60_000;
+
 /** Asks until the page says yes. (The page's own policy forbids Playwright's way of waiting for a text of code.) */
-async function until(page: Page, expression: string): Promise<void> {
-  const deadline = performance.now() + 20_000;
+export async function until(page: Page, expression: string): Promise<void> {
+  const deadline = performance.now() + patience;
   while (!(await page.evaluate<boolean>(expression))) {
-    if (performance.now() > deadline) throw new Error(`waited 20 seconds in vain for: ${expression}`);
+    if (performance.now() > deadline) throw new Error(`waited a minute in vain for: ${expression}`);
     await page.waitForTimeout(10);
   }
 }
 
 /** Runs a piece of code in the page, where `workbook` is the grid's own. */
-const inPage = <Result>(page: Page, code: string): Promise<Result> => page.evaluate<Result>(`(() => { const { workbook } = window.rampwright; ${code} })()`);
+export const inPage = <Result>(page: Page, code: string): Promise<Result> =>
+  page.evaluate<Result>(`(() => { const { workbook } = window.rampwright; ${code} })()`);
 
 export const calculations = (page: Page): Promise<number> => page.evaluate<number>("performance.getEntriesByName('calculated').length");
 
@@ -122,7 +154,8 @@ export const showSheet = async (page: Page, name: string): Promise<void> => {
 export const activeSheet = (page: Page): Promise<string> => inPage(page, 'return workbook.getActiveSheet().getSheetName();');
 
 /** The cell as the grid shows it. */
-export const shown = (page: Page, cell: string): Promise<unknown> => inPage(page, `return workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getValue();`);
+export const shown = (page: Page, cell: string): Promise<unknown> =>
+  inPage(page, `return workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getValue();`);
 
 /** The first cell behind a name of the workbook, as the grid shows it. */
 export const valueNamed = (page: Page, name: string): Promise<unknown> =>
@@ -132,16 +165,27 @@ export const valueNamed = (page: Page, name: string): Promise<unknown> =>
      return workbook.getSheetByName(sheet.replace(/^'|'$/g, '')).getRange(range).getValue();`,
   );
 
+/**
+ * Until the cell is the selected one, for a moment at most: a grid that was hidden for the printer lays itself out anew, and a click meanwhile
+ * goes elsewhere. A cell that is out of sight is never selected; the click still gives the keyboard to the grid.
+ */
 export async function clickCell(page: Page, cell: string): Promise<void> {
-  const { x, y } = await inPage<{ x: number; y: number }>(
-    page,
-    `const box = workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getCellRect();
-     const canvases = [...document.querySelectorAll('canvas')].sort((a, b) => b.width * b.height - a.width * a.height);
-     const grid = canvases[0].getBoundingClientRect();
-     return { x: grid.left + box.x + box.width / 2, y: grid.top + box.y + box.height / 2 };`,
-  );
-  await page.mouse.click(x, y);
-  await page.waitForTimeout(150);
+  const range = `workbook.getActiveSheet().getRange(${JSON.stringify(cell)})`;
+  const isSelected = `const [cell, one] = [${range}, workbook.getActiveCell()]; return one?.getRow() === cell.getRow() && one.getColumn() === cell.getColumn();`;
+  for (let attempt = 0; attempt < 4; attempt += 1) {
+    // Long enough that two clicks are no double click, which would open the cell.
+    if (attempt > 0) await page.waitForTimeout(700);
+    const { x, y } = await inPage<{ x: number; y: number }>(
+      page,
+      `const box = ${range}.getCellRect();
+       const canvases = [...document.querySelectorAll('canvas')].sort((a, b) => b.width * b.height - a.width * a.height);
+       const grid = canvases[0].getBoundingClientRect();
+       return { x: grid.left + box.x + box.width / 2, y: grid.top + box.y + box.height / 2 };`,
+    );
+    await page.mouse.click(x, y);
+    await page.waitForTimeout(150);
+    if (await inPage<boolean>(page, isSelected)) return;
+  }
 }
 
 /** Types into a cell as a person does, and waits for the answers. */

@@ -16,7 +16,22 @@ beforeAll(async () => {
   bare = bareContext(code, new Double('Etc/UTC').globals());
 });
 
-const bad: readonly unknown[] = ['warm', '', -1234.5, 1e300, '#N/A', true, [[1, 2]], [[1, 2], [3, 4]], [['', '']], [[1], ['x'], ['']], undefined];
+const bad: readonly unknown[] = [
+  'warm',
+  '',
+  -1234.5,
+  1e300,
+  '#N/A',
+  true,
+  [[1, 2]],
+  [
+    [1, 2],
+    [3, 4],
+  ],
+  [['', '']],
+  [[1], ['x'], ['']],
+  undefined,
+];
 
 type Answer = { readonly answer: unknown } | { readonly sentence: string };
 
@@ -42,8 +57,14 @@ function inContext(value: unknown): unknown {
 }
 
 function compare(declaration: FunctionDeclaration, given: readonly unknown[]): void {
-  const wanted = answerOf(() => evaluate(declaration, given, utcDateHost), (thrown) => thrown instanceof Error);
-  const got = answerOf(() => bare.call(declaration.name, ...given.map(inContext)), (thrown) => bare.isError(thrown));
+  const wanted = answerOf(
+    () => evaluate(declaration, given, utcDateHost),
+    (thrown) => thrown instanceof Error,
+  );
+  const got = answerOf(
+    () => bare.call(declaration.name, ...given.map(inContext)),
+    (thrown) => bare.isError(thrown),
+  );
   expect(got, `${declaration.name}(${JSON.stringify(given)})`).toEqual(wanted);
   if ('answer' in got && Array.isArray(got.answer)) {
     const widths = new Set((got.answer as unknown[]).map((row) => (Array.isArray(row) ? row.length : -1)));
@@ -58,14 +79,24 @@ describe.each(registry.map((declaration) => ({ name: declaration.name, declarati
   it('answers its examples, also with dates as cells hold them', () => {
     for (const { arguments: given } of declaration.examples) {
       compare(declaration, given);
-      compare(declaration, given.map((one) => (typeof one === 'string' && /^\d{4}-\d\d-\d\d$/.test(one) ? new Date(`${one}T00:00:00Z`) : one)));
-      compare(declaration, given.map((one) => (Array.isArray(one) ? one : [[one], [one]])));
+      compare(
+        declaration,
+        given.map((one) => (typeof one === 'string' && /^\d{4}-\d\d-\d\d$/.test(one) ? new Date(`${one}T00:00:00Z`) : one)),
+      );
+      compare(
+        declaration,
+        given.map((one) => (Array.isArray(one) ? one : [[one], [one]])),
+      );
     }
   });
 
   it('says the same sentence about every bad argument', () => {
     Object.keys(declaration.parameters).forEach((_, index) => {
-      for (const value of bad) compare(declaration, Object.keys(declaration.parameters).map((__, place) => (place === index ? value : example[place])));
+      for (const value of bad)
+        compare(
+          declaration,
+          Object.keys(declaration.parameters).map((__, place) => (place === index ? value : example[place])),
+        );
     });
     compare(declaration, [...Object.keys(declaration.parameters).map((_, place) => example[place]), 1]);
   });
@@ -73,8 +104,25 @@ describe.each(registry.map((declaration) => ({ name: declaration.name, declarati
 
 describe('weather reports', () => {
   // Invented reports; the bundle lacks the parser's half for remarks, the registry has it.
-  const ends = ['', ' RMK AO2 SLP134 T00781018', ' RMK AO2 PK WND 28045/1955 RAB05E30 10123 4/012 58033', ' RMK', ' RMK nonsense //', '=RMK AO2', '=', ' TEMPO 4000 RA RMK T00781018', ' NOSIG', ' BECMG FM1230 25015KT'];
-  const starts = ['METAR ZZZZ 121955Z 12015G22KT 10SM FEW040 08/M02 A2999', 'ZZZZ 121950Z AUTO VRB03MPS CAVOK M00/M01 Q1013', 'SPECI ZZZZ 121955Z 00000KT 9999 10/05', 'METAR ZZZZ 121955Z 12015KT 10SM CLR 08/', 'METAR ZZZZ 121955Z COR 35010KT 1/2SM R09/2400FT FG VV002 15/15 Q0998'];
+  const ends = [
+    '',
+    ' RMK AO2 SLP134 T00781018',
+    ' RMK AO2 PK WND 28045/1955 RAB05E30 10123 4/012 58033',
+    ' RMK',
+    ' RMK nonsense //',
+    '=RMK AO2',
+    '=',
+    ' TEMPO 4000 RA RMK T00781018',
+    ' NOSIG',
+    ' BECMG FM1230 25015KT',
+  ];
+  const starts = [
+    'METAR ZZZZ 121955Z 12015G22KT 10SM FEW040 08/M02 A2999',
+    'ZZZZ 121950Z AUTO VRB03MPS CAVOK M00/M01 Q1013',
+    'SPECI ZZZZ 121955Z 00000KT 9999 10/05',
+    'METAR ZZZZ 121955Z 12015KT 10SM CLR 08/',
+    'METAR ZZZZ 121955Z COR 35010KT 1/2SM R09/2400FT FG VV002 15/15 Q0998',
+  ];
 
   it('are read alike with any remarks', () => {
     const declaration = registry.find(({ name }) => name === 'METAR_READ');
@@ -110,8 +158,12 @@ describe('libraries without what is left out', () => {
 
   it('measure the earth alike, near opposite points, along the equator and at the poles too', () => {
     // Every third pair is nearly opposite, where the way to the answer is another.
-    const otherLatitudes = latitudes.map(([latitude = 0], row) => [row % 3 === 0 ? Math.max(-90, Math.min(90, -latitude + between(-0.5, 0.5))) : between(-90, 90)]);
-    const otherLongitudes = longitudes.map(([longitude = 0], row) => [row % 3 === 0 ? Math.max(-180, Math.min(180, longitude + (longitude > 0 ? -180 : 180) + between(-0.5, 0.5))) : between(-180, 180)]);
+    const otherLatitudes = latitudes.map(([latitude = 0], row) => [
+      row % 3 === 0 ? Math.max(-90, Math.min(90, -latitude + between(-0.5, 0.5))) : between(-90, 90),
+    ]);
+    const otherLongitudes = longitudes.map(([longitude = 0], row) => [
+      row % 3 === 0 ? Math.max(-180, Math.min(180, longitude + (longitude > 0 ? -180 : 180) + between(-0.5, 0.5))) : between(-180, 180),
+    ]);
     compareNumbers('COURSE_LEG', [latitudes, longitudes, otherLatitudes, otherLongitudes]);
     compareNumbers('COURSE_POINT', [latitudes, longitudes, column(() => between(0, 360)), column(() => between(0, 10000))]);
   });
@@ -134,7 +186,10 @@ describe('dates', () => {
     // Midnight of 22 January 2026 there, found without the host: the first second that shows that day.
     const around = Date.UTC(2026, 0, 22);
     const clock = new Intl.DateTimeFormat('sv-SE', { timeZone: zone, dateStyle: 'short', timeStyle: 'medium' });
-    const midnight = Array.from({ length: 27 * 4 }, (_, quarter) => around - 14 * 3_600_000 + quarter * 900_000).find((instant) => clock.format(instant) === '2026-01-22 00:00:00') ?? Number.NaN;
+    const midnight =
+      Array.from({ length: 27 * 4 }, (_, quarter) => around - 14 * 3_600_000 + quarter * 900_000).find(
+        (instant) => clock.format(instant) === '2026-01-22 00:00:00',
+      ) ?? Number.NaN;
     // 22 January 2026 is the first effective date of the year (ICAO: cycle 2601), the day before belongs to 2513.
     expect(there.call('CYCLE_ID', there.date(midnight))).toBe('2601');
     expect(there.call('CYCLE_ID', there.date(midnight - 1000))).toBe('2513');
@@ -156,10 +211,12 @@ describe('dates', () => {
     double.recorder.failAt = 1;
     const there = bareContext(code, double.globals());
     const given = [[there.date(Date.UTC(2026, 0, 22))], [there.date(Date.UTC(2026, 1, 22))]];
-    expect(() => there.call('CYCLE_ID', given)).toThrow(/^CYCLE_ID: the spreadsheet's time zone must be readable for dates; got "Service Spreadsheets failed/);
+    expect(() => there.call('CYCLE_ID', given)).toThrow(
+      /^CYCLE_ID: the spreadsheet's time zone must be readable for dates; got "Service Spreadsheets failed/,
+    );
   });
 
-  it('of another realm than the script\'s are taken too', () => {
+  it("of another realm than the script's are taken too", () => {
     const there = bareContext(code, new Double('Etc/UTC').globals());
     expect(there.call('CYCLE_ID', new Date(Date.UTC(2026, 0, 22)))).toBe('2601');
     expect(there.call('CYCLE_ID', [[new Date(Date.UTC(2026, 0, 22))], ['']])).toEqual([['2601'], ['']]);

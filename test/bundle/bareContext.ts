@@ -2,7 +2,30 @@
 import { createContext, Script, type Context } from 'node:vm';
 
 /** Globals of Node that a fresh V8 context has and Apps Script lacks; WebAssembly and Intl it has. */
-const absent = ['URL', 'URLSearchParams', 'setTimeout', 'setInterval', 'setImmediate', 'clearTimeout', 'queueMicrotask', 'structuredClone', 'TextEncoder', 'TextDecoder', 'fetch', 'process', 'Buffer', 'require', 'module', 'window', 'document', 'performance', 'crypto', 'atob', 'btoa', 'Temporal'];
+const absent = [
+  'URL',
+  'URLSearchParams',
+  'setTimeout',
+  'setInterval',
+  'setImmediate',
+  'clearTimeout',
+  'queueMicrotask',
+  'structuredClone',
+  'TextEncoder',
+  'TextDecoder',
+  'fetch',
+  'process',
+  'Buffer',
+  'require',
+  'module',
+  'window',
+  'document',
+  'performance',
+  'crypto',
+  'atob',
+  'btoa',
+  'Temporal',
+];
 
 const made = { Date: 'Date', Error: 'Error' } as const;
 

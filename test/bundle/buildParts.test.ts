@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { googleCode } from '../../addon/build/googleBundle';
 import { lazyModules } from '../../addon/build/lazyModules';
-import { reachableFrom } from '../../addon/build/reachable';
 import { slimmed, slimmings } from '../../addon/build/slimLibraries';
 import { withoutTexts } from '../../addon/build/stripTexts';
 import { parameterName, wrapperSource } from '../../addon/build/wrappers';
@@ -12,20 +12,28 @@ import { packedElement, packTemplates, templatesInPage, unpackTemplates } from '
 import { registry } from '../../functions/registry/index.generated';
 import { sheetTemplates } from '../../sheets-templates';
 import { bareContext } from './bareContext';
-import { builtFiles, plainCode, root } from './built';
+import { builtCode, builtFiles, plainCode, root } from './built';
 
 describe('lazy modules', () => {
   const bundled = async (source: string): Promise<string> => {
     const { outputFiles } = await build({
       stdin: { contents: source, resolveDir: join(root, 'test/bundle'), loader: 'ts' },
-      absWorkingDir: root, bundle: true, format: 'iife', globalName: 'Tried', write: false,
+      absWorkingDir: root,
+      bundle: true,
+      format: 'iife',
+      globalName: 'Tried',
+      write: false,
       plugins: [lazyModules(root)],
     });
     return outputFiles[0]?.text ?? '';
   };
 
   it('start at the first use, whichever way they are imported', async () => {
-    for (const [line, use] of [["import geodesic from 'geographiclib-geodesic';", 'geodesic.Geodesic'], ["import { Geodesic } from 'geographiclib-geodesic';", 'Geodesic'], ["import * as all from 'geographiclib-geodesic';", 'all.Geodesic']]) {
+    for (const [line, use] of [
+      ["import geodesic from 'geographiclib-geodesic';", 'geodesic.Geodesic'],
+      ["import { Geodesic } from 'geographiclib-geodesic';", 'Geodesic'],
+      ["import * as all from 'geographiclib-geodesic';", 'all.Geodesic'],
+    ]) {
       const code = await bundled(`${line} export const use = () => ${use}.WGS84.Inverse(0, 0, 0, 1).s12;`);
       const { run } = bareContext(watched(code));
       expect(run('started')).toEqual([]);
@@ -33,18 +41,6 @@ describe('lazy modules', () => {
       expect(run('Tried.use()')).toBeCloseTo((6378137 * Math.PI) / 180, 6);
       expect(run('started')).toEqual(['geographiclib-geodesic']);
     }
-  });
-
-  it('are bundled only as far as they are used', async () => {
-    const code = await plainCode();
-    // The parser of forecasts is in the same package as that of reports, and nothing here calls it.
-    if (code.includes('metar-taf-parser')) expect(code).not.toContain('parseTAFAsForecast');
-  });
-
-  it('leave out the parser of remarks, which nothing here reaches', async () => {
-    const code = await plainCode();
-    expect(code).not.toContain('class RemarkParser');
-    expect(code).not.toContain('Pressure.Tendency');
   });
 
   it('in the bundle: no call starts geodesy but those that measure the earth', async () => {
@@ -63,12 +59,25 @@ describe('a call', () => {
     const bare = bareContext(`var started = [];\n${code}`);
     bare.call('PRESSURE_ALTITUDE', 5883, 30.1);
     const started = bare.run('started') as string[];
-    expect([...started].filter((file) => file.startsWith('functions/') && !file.startsWith('functions/registry/'))).toEqual(['functions/atmosphere.ts']);
+    expect([...started].filter((file) => file.startsWith('functions/') && !file.startsWith('functions/registry/'))).toEqual([
+      'functions/air/atmosphere.ts',
+    ]);
     expect(started.join(' ')).not.toMatch(/node_modules|rules|metar|magnet|geodesy|wordCoreError|commands|insertSheets|sheets-templates|workbook/);
     expect(started.length).toBeLessThan(30);
     // What is wrong pays for its words.
     expect(() => bare.call('ISA_TEMPERATURE', 'high')).toThrow('pressure_altitude_ft must be');
-    expect(() => bare.call('TAKEOFF_MAX_WEIGHT', [['weight', 'd'], [1, 2]], 'x', 5, 0)).toThrow(/^TAKEOFF_MAX_WEIGHT: /);
+    expect(() =>
+      bare.call(
+        'TAKEOFF_MAX_WEIGHT',
+        [
+          ['weight', 'd'],
+          [1, 2],
+        ],
+        'x',
+        5,
+        0,
+      ),
+    ).toThrow(/^TAKEOFF_MAX_WEIGHT: /);
     expect((bare.run('started') as string[]).join(' ')).toContain('functions/registry/wordCoreError.ts');
   });
 });
@@ -78,6 +87,21 @@ function watched(code: string): string {
   return `var started = [];\n${code.replace(/"(?!lazy-module:)(?:[^"\n]*\/)?node_modules\/([^/"]+)\/[^"\n]*"\(exports\d*, module\d*\) \{/g, '$& started.push("$1");')}`;
 }
 
+describe('names of quantities', () => {
+  const ends = '[a-z]\\w*(?:Feet|Knots|Degrees|Miles|Celsius|Hectopascals|Minutes|Minute|Hour|Radians|Metres|Percent|Kelvin|Seconds)';
+  const asProperties = (code: string): Set<string> => new Set([...code.matchAll(new RegExp(`\\.(${ends})\\b`, 'g'))].map(([, name = '']) => name));
+
+  it('are shortened, but for those that a text may read and those of the language', async () => {
+    const [{ code: plain }, { code }] = [await googleCode({ root, minify: false }), await builtCode()];
+    const named = new Set([...plain.matchAll(new RegExp(`(["'\`])(${ends})\\1`, 'g'))].map(([, , name = '']) => name));
+    const before = asProperties(plain.replace(/^\s*(?:\*|\/\/).*$/gm, ''));
+    const kept = [...before].filter((name) => named.has(name) || /^[gs]et/.test(name));
+    expect(kept).toEqual(expect.arrayContaining(['crosswindKnots', 'getUTCMinutes']));
+    expect([...asProperties(code)].sort()).toEqual(kept.sort());
+    expect(before.size).toBeGreaterThan(kept.length + 50);
+  });
+});
+
 describe('slimmed libraries', () => {
   it('stop the build where a package is another version', () => {
     for (const slimming of slimmings) expect(() => slimmed('another.version();', slimming), slimming.module).toThrow(/no longer has/);
@@ -85,37 +109,28 @@ describe('slimmed libraries', () => {
 
   it('lose whole statements, each as often as was counted', () => {
     const slimming = { module: 'x.js', statements: { 'a.b =': 1, 'if (c)': 2 } };
-    expect(slimmed('a.b = function () { return { c: 1 }; };\nf(function () { if (c) { a.d(); } if (c) g(); });\na.bc = 1;', slimming)).toBe(';\nf(function () { ; ; });\na.bc = 1;');
+    expect(slimmed('a.b = function () { return { c: 1 }; };\nf(function () { if (c) { a.d(); } if (c) g(); });\na.bc = 1;', slimming)).toBe(
+      ';\nf(function () { ; ; });\na.bc = 1;',
+    );
     expect(() => slimmed('a.b = 1; a.b = 2; if (c) d(); if (c) e();', slimming)).toThrow('x.js no longer has 1 statements that begin with a.b =');
   });
 
-  it('of an ES module keep what one export reaches, and stop at a statement whose effect cannot be told', () => {
-    const source = `let Named = class Inner { read() { return kept; } };
-var kept, gone, both;
-kept = new Map();
-gone = new WeakMap(), both = 1;
-(function (Level) { Level.low = 1; })(Level || (Level = {}));
-(function (Other) { Other.gone = Named; })(Other || (Other = {}));
-var Level, Other;
-function inner() { return new Named().gone + Level.low; }
-function wanted() { return inner(); }
-export { wanted, Inner };`;
-    const kept = reachableFrom('wanted', source);
-    for (const stays of ['let Named', 'kept = new Map()', 'Level.low = 1', 'function inner']) expect(kept, stays).toContain(stays);
-    for (const goes of ['WeakMap', 'Other.gone', 'Inner };']) expect(kept, goes).not.toContain(goes);
-    expect(() => reachableFrom('wanted', 'register();\nfunction wanted() {}')).toThrow('a statement whose effect cannot be told: register();');
-  });
-
-  it('read no weather, clouds, visibility or remarks of a report', async () => {
-    const code = await plainCode();
-    for (const gone of ['RemarkParser', 'TAFParser', 'CloudCommand', 'VisibilityCommand', 'DepositType', 'THUNDERSTORM']) expect(code, gone).not.toContain(gone);
-    for (const kept of ['WindCommand', 'TemperatureCommand', 'AltimeterMercuryCommand']) expect(code, kept).toContain(kept);
-  });
+  it('hold no reader of reports but our own', async () => expect(await plainCode()).not.toContain('metar-taf-parser'));
 
   it('hold no polygons, areas or other lines of geodesy, and no field of other degrees', async () => {
     const code = await plainCode();
-    for (const gone of ['PolygonArea = function', 'C4_coeff = [', 'Accumulator.prototype', 'InverseLine', 'PcupHigh', 'fromSecularVariationVector', 'CartesianCoord']) expect(code, gone).not.toContain(gone);
-    for (const kept of ['GeodesicLine.prototype.GenPosition', 'Geodesic.prototype.InverseInt', 'PcupLow', 'fromGeoMagneticVector']) expect(code, kept).toContain(kept);
+    for (const gone of [
+      'PolygonArea = function',
+      'C4_coeff = [',
+      'Accumulator.prototype',
+      'InverseLine',
+      'PcupHigh',
+      'fromSecularVariationVector',
+      'CartesianCoord',
+    ])
+      expect(code, gone).not.toContain(gone);
+    for (const kept of ['GeodesicLine.prototype.GenPosition', 'Geodesic.prototype.InverseInt', 'PcupLow', 'fromGeoMagneticVector'])
+      expect(code, kept).toContain(kept);
   });
 });
 
@@ -127,7 +142,7 @@ import { direction, number } from './registry/readNumber';
 const height = (help: string) => number({ unit: 'feet', minimum: 0, maximum: 9, help });
 export const F = mapping({
   name: 'F', subject, summary: 'Says.', notes: \`A \${1} note.\`, sources: ['a'],
-  parameters: { a: optional(number({ unit: 'knots', help: 'Help ' + 'more.', minimum: 0, maximum: 1 }), 5, 'it is 5'), b: direction('Where.'), c: height('How high.') },
+  parameters: { a: optional(number({ unit: 'knots', help: 'Help ' + 'more.', minimum: 0, maximum: 1 }), 5, 'it is 5'), b: direction('Where.'), c: height('How high.'), d: optional(number({ unit: 'miles' }), 'by default', 'if left out') },
   results: { notes: result('fathoms', 'High.') },
   examples: [{ arguments: [1], gives: 1, source: 'x' }],
   compute: ({ a }) => ({ notes: word('Kept sentence.'), summary: 'Kept.' }),
@@ -138,15 +153,23 @@ export const F = mapping({
     expect(stripped).not.toMatch(/Says|note\.|Help|more|it is 5|Where|How high|High\.|fathoms|source: 'x'|help [,}]|help: '/);
     expect(stripped).toContain('results: { notes: 0 }');
   });
-  it('leave nothing of what describes the function, its comma neither', () => expect(stripped).toMatch(/mapping\(\{\s*name: 'F',\s*parameters: [^]*\},\s*compute:/));
+  it('leave nothing of what describes the function, its comma neither', () =>
+    expect(stripped).toMatch(/mapping\(\{\s*name: 'F',\s*parameters: [^]*\},\s*compute:/));
   it('leave of what a reader makes the words of its errors', () => {
-    const reader = withoutTexts('readX.ts', "export const row = labelled({ label: 'tank', help: 'Rows.' });\nexport function x(help: string) { return { shape: 'cell', unit: 'knots', mustBe: 'x', help, optional: undefined, read }; }\nexport const y = { unit: 'feet' };");
+    const reader = withoutTexts(
+      'readX.ts',
+      "export const row = labelled({ label: 'tank', help: 'Rows.' });\nexport function x(help: string) { return { shape: 'cell', unit: 'knots', mustBe: 'x', help, optional: undefined, read }; }\nexport const y = { unit: 'feet' };",
+    );
     expect(reader).toContain("labelled({ label: 'tank',  })");
     expect(reader).toContain("{ shape: 'cell',  mustBe: 'x',  optional: undefined, read }");
     expect(reader).toContain("{ unit: 'feet' }");
   });
+  it('leave a text that is taken for an argument left out, and not what says so', () => {
+    expect(stripped).toContain("optional(number({ unit: 'miles' }), 'by default', )");
+  });
   it('leave what a call needs', () => {
-    for (const kept of ["name: 'F'", "unit: 'knots'", "unit: 'feet'", "word('Kept sentence.')", "summary: 'Kept.'", 'optional(number({', ', 5, ']) expect(stripped).toContain(kept);
+    for (const kept of ["name: 'F'", "unit: 'knots'", "unit: 'feet'", "word('Kept sentence.')", "summary: 'Kept.'", 'optional(number({', ', 5, '])
+      expect(stripped).toContain(kept);
   });
 });
 

@@ -19,7 +19,7 @@ beforeAll(async () => {
 const syntaxOnly = (text: string): string => text.replace(/\/\*[\s\S]*?\*\//g, '').replace(/"(?:[^"\\\n]|\\.)*"|'(?:[^'\\\n]|\\.)*'/g, '""');
 
 describe('the top level', () => {
-  it('holds the functions of the registry and the host\'s few, and no other', () => {
+  it("holds the functions of the registry and the host's few, and no other", () => {
     expect([...bare.functions].sort()).toEqual([...registry.map(({ name }) => name), ...hostFunctions.map(({ name }) => name)].sort());
   });
 
@@ -33,12 +33,17 @@ describe('the top level', () => {
     expect(syntax).not.toMatch(/\?\?|\?\.(?!\d)/);
   });
 
-  it('holds Latin-1 letters only, so that V8 keeps it in one byte a letter', () => expect([...code].filter((letter) => letter > '\u00ff')).toEqual([]));
+  it('holds Latin-1 letters only, so that V8 keeps it in one byte a letter', () =>
+    expect([...code].filter((letter) => letter > '\u00ff')).toEqual([]));
 
   it('says what it contains, and where the licences are', () => {
     const contained = [...licences.matchAll(/^Contains (.+):$/gm)].map(([, words]) => words);
-    expect(contained).toHaveLength(5);
-    expect(code).toMatch(new RegExp(`^// Contains ${contained.join(', ').replace(/[().]/g, '\\$&')}; their licences are in licences\\.html\\.\n`));
+    expect(contained).toHaveLength(4);
+    expect(code).toMatch(
+      new RegExp(
+        `^/\\*\\* @OnlyCurrentDoc \\*/\n// Rampwright \\d+\\.\\d+\\.\\d+\\. Contains ${contained.join(', ').replace(/[().]/g, '\\$&')}; their licences are in licences\\.html\\.\n`,
+      ),
+    );
   });
 });
 
@@ -48,12 +53,15 @@ describe.each(registry.map((declaration) => ({ name: declaration.name, declarati
     return { comment: found?.[1] ?? '', parameters: (found?.[2] ?? '').split(',') };
   };
 
-  it('has its JSDoc just above: what it is for, its results with their units, an example, marked as a custom function', () => {
+  it('has its JSDoc just above: what it is for, its results with their units, marked as a custom function', () => {
     const { comment } = source();
     expect(comment).toMatch(/\n \* @customfunction\n \*\/$/);
     expect(comment).toContain(declaration.summary.replace(/\s+/g, ' '));
-    for (const [name, { unit }] of Object.entries(declaration.results)) expect(comment).toContain(unit === '' ? name : `${name} (${unit})`);
-    expect(comment).toContain(` Example: =${declaration.name}(`);
+    // A name such as wind_kt says its unit itself.
+    for (const [name, { unit }] of Object.entries(declaration.results))
+      expect(comment).toContain(
+        unit === '' || unit === name || /_(kt|ft|nm|m|c|deg|hpa|z|true|minutes|days)$/.test(name) ? name : `${name} (${unit})`,
+      );
   });
 
   it('has the real parameter names, each with its help, unit, limits and whether it may be left out', () => {
@@ -61,12 +69,15 @@ describe.each(registry.map((declaration) => ({ name: declaration.name, declarati
     const wanted = Object.entries(declaration.parameters);
     expect(parameters).toEqual(wanted.map(([name]) => parameterName(name)));
     expect((bare.run(declaration.name) as { length: number }).length).toBe(wanted.length);
-    for (const [name, { shape, unit, help, optional, mustBe }] of wanted) {
+    for (const [name, { unit, help, optional, mustBe }] of wanted) {
       const line = new RegExp(`^ \\* @param \\{\\w+\\} ${parameterName(name)} (.*)$`, 'm').exec(comment)?.[1] ?? '';
-      // Long help is cut behind a sentence.
-      expect(line).toContain((help.length <= 120 ? help : (/^.*?\.(?= |$)/.exec(help)?.[0] ?? help)).replace(/\s+/g, ' ').replace(/\.$/, ''));
-      if (shape !== 'table' || /\d/.test(mustBe)) expect(line).toContain(`(${mustBe.replace(/\s+/g, ' ').replace(/, such as 2026-01-22/, '')})`);
-      if (!['', 'table', 'rows', 'date'].includes(unit)) expect(line).toContain(unit);
+      // Long help is cut behind a part of a sentence, limits before an example of them.
+      const words = help.replace(/\s+/g, ' ');
+      expect(line).toContain(words.slice(0, Math.max(20, words.search(/[;:.]( |$)/))).replace(/\.$/, ''));
+      const [must = ''] = mustBe.split(', such as ');
+      for (const number of must.match(/\d[\d.,]*/g) ?? []) expect(line).toContain(number);
+      if (/^(one of|yes or no)/.test(must) || /^[^\d]*[A-Z]{2}[^\d]*$/.test(must)) expect(line).toContain(`(${must}`);
+      if (!['', 'table', 'rows', 'date'].includes(unit)) for (const one of unit.split(' or ')) expect(line).toContain(one);
       expect(/ Optional; /.test(line)).toBe(optional !== undefined);
     }
   });

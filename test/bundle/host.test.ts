@@ -1,6 +1,8 @@
 // The host's few functions in the bundle: the menu in every authorisation mode, the sheets, the panel's door.
 import { beforeAll, describe, expect, it } from 'vitest';
 import { hostFunctions } from '../../addon/build/hostFunctions';
+import { demoOn } from '../../addon/workbook/demoOn';
+import { serialFromIso } from '../../addon/workbook/serialDates';
 import type { WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
 import { FakeRange } from '../google/double/range';
@@ -25,11 +27,12 @@ interface Script {
   readonly ask: (question: string, given: unknown) => Promise<unknown>;
 }
 
-function script(mode: AuthMode = 'FULL'): Script {
-  const double = new Double('America/New_York', { panel });
+function script(mode: AuthMode = 'FULL', zone = 'America/New_York'): Script {
+  const double = new Double(zone, { panel });
   double.recorder.mode = mode;
   const bare = bareContext(code, double.globals());
-  const ask = (question: string, given: unknown): Promise<unknown> => runOnServer({ answerPanel: bare.run('answerPanel') }, 'answerPanel', [question, given]);
+  const ask = (question: string, given: unknown): Promise<unknown> =>
+    runOnServer({ answerPanel: bare.run('answerPanel') }, 'answerPanel', [question, given]);
   return { double, bare, ask };
 }
 
@@ -48,7 +51,11 @@ describe('the menu', () => {
     const { double, bare } = script();
     bare.call('onOpen', {});
     const items = double.app.ui.menus[0]?.items ?? [];
-    expect(items.map(([caption]) => caption)).toEqual(['Open the panel', 'Insert every sheet', ...sheetTemplates.map(({ name }) => `Insert ${name}`)]);
+    expect(items.map(([caption]) => caption)).toEqual([
+      'Open the panel',
+      'Insert every sheet',
+      ...sheetTemplates.map(({ name }) => `Insert ${name}`),
+    ]);
     for (const [, command] of items) expect(hostFunctions.map(({ name }) => name)).toContain(command);
     for (const [, command] of items) expect(bare.functions).toContain(command);
   });
@@ -79,6 +86,28 @@ describe('menu commands', () => {
     }
   });
 
+  // The two zones never have the same day.
+  it.each(['Pacific/Kiritimati', 'Pacific/Pago_Pago'])(
+    'write the demonstration for the day of today in the zone of the spreadsheet, %s',
+    async (zone) => {
+      const today = new Intl.DateTimeFormat('en-CA', { timeZone: zone, year: 'numeric', month: '2-digit', day: '2-digit' }).format();
+      const written = demoOn(sheetTemplates, today).find(({ key }) => key === 'trip');
+      for (const insert of [
+        ({ bare }: Script) => Promise.resolve(bare.call('insertEverySheet')),
+        ({ ask }: Script) => ask('insertSheets', { keys: ['trip'] }),
+      ]) {
+        const made = script('FULL', zone);
+        await insert(made);
+        const sheet = made.double.sheet('Trip sheet');
+        expect(made.double.sheet('Start').cell(6, 1).value).toBe(serialFromIso(today));
+        for (const { row, column, value, reportOf } of written?.cells ?? []) {
+          if (typeof value === 'object') expect(sheet.cell(row, column).value).toBe(serialFromIso(value.date));
+          if (reportOf !== undefined) expect(sheet.cell(row, column).value).toBe(value);
+        }
+      }
+    },
+  );
+
   it('tell a failure in a dialog, and leave nothing behind', () => {
     const { double, bare } = script();
     double.recorder.failAt = 30;
@@ -95,17 +124,21 @@ describe('menu commands', () => {
   });
 });
 
-describe('the panel\'s door', () => {
+describe("the panel's door", () => {
   it('inserts sheets and answers in plain data', async () => {
     const { double, ask } = script();
     const key = sheetTemplates[0]?.key;
-    expect(await ask('insertSheets', { keys: [key] })).toEqual({ answer: { inserted: double.document.sheets.slice(1).map(({ name }) => name), reads: [] } });
+    expect(await ask('insertSheets', { keys: [key] })).toEqual({
+      answer: { inserted: double.document.sheets.slice(1).map(({ name }) => name), reads: [] },
+    });
   });
 
   it('refuses in sentences', async () => {
     const { ask } = script();
     expect(await ask('insertSheets', { keys: ['nonsense'] })).toEqual({ refusal: 'There is no sheet "nonsense".' });
-    expect(await ask('constructor', {})).toEqual({ refusal: 'The panel asked for "constructor", which this version cannot do. Close the panel and open it again.' });
+    expect(await ask('constructor', {})).toEqual({
+      refusal: 'The panel asked for "constructor", which this version cannot do. Close the panel and open it again.',
+    });
     expect(await ask('putFormula', { formula: '=A1' })).toEqual({ refusal: 'Select a cell in the sheet first.' });
   });
 
@@ -115,13 +148,15 @@ describe('the panel\'s door', () => {
     double.app.selected = new FakeRange(sheet, { row: 2, column: 3, lastRow: 2, lastColumn: 3 });
     expect(await ask('putFormula', { formula: '=PRESSURE_ALTITUDE(5883, 30.1)' })).toEqual({ answer: { cell: 'C2' } });
     expect(sheet.cell(2, 3).formula).toBe('=PRESSURE_ALTITUDE(5883; 30.1)');
-    expect(await ask('putFormula', { formula: '=ISA_TEMPERATURE(0)' })).toEqual({ refusal: 'Cell C2 is not empty, and nothing is overwritten. Select an empty cell.' });
+    expect(await ask('putFormula', { formula: '=ISA_TEMPERATURE(0)' })).toEqual({
+      refusal: 'Cell C2 is not empty, and nothing is overwritten. Select an empty cell.',
+    });
     double.app.selected = new FakeRange(sheet, { row: 9, column: 1, lastRow: 9, lastColumn: 1 });
     expect(await ask('putFormula', { formula: 'plain' })).toEqual({ refusal: 'A formula starts with an equals sign.' });
   });
 });
 
-describe('the workbook through the panel\'s door', () => {
+describe("the workbook through the panel's door", () => {
   /** Every sheet inserted, the Trip sheet in sight, and what was typed into its entry cells of whole numbers. */
   function filled(): Script {
     const made = script();
@@ -138,7 +173,7 @@ describe('the workbook through the panel\'s door', () => {
   const numberEntries = trip?.cells.filter(({ style, value, format }) => style === 'input' && typeof value === 'number' && format === 'whole') ?? [];
   const answerOf = (reply: unknown): unknown => (reply as { readonly answer?: unknown }).answer;
 
-  it('is read as plain data, its days as numbers, by Dates of another realm than the script\'s', async () => {
+  it("is read as plain data, its days as numbers, by Dates of another realm than the script's", async () => {
     const { ask, double } = filled();
     double.sheet('Trip sheet').getRange('B3').activate();
     const snapshot = answerOf(await ask('readWorkbook', { sheets: 'all' })) as WorkbookSnapshot;
@@ -162,13 +197,16 @@ describe('the workbook through the panel\'s door', () => {
   it('shows a cell, or says that it is gone', async () => {
     const { ask } = filled();
     expect(await ask('goTo', { sheet: 'Data ledger', row: 12, column: 3 })).toEqual({ answer: { cell: 'C12' } });
-    expect(await ask('goTo', { sheet: 'Elsewhere', row: 12, column: 3 })).toEqual({ refusal: 'There is no sheet "Elsewhere" in this document any more.' });
+    expect(await ask('goTo', { sheet: 'Elsewhere', row: 12, column: 3 })).toEqual({
+      refusal: 'There is no sheet "Elsewhere" in this document any more.',
+    });
   });
 
   it('is frozen sheet by sheet', async () => {
     const { ask, double } = filled();
     const formulas = [...double.sheet('Trip sheet').cells.values()].filter(({ formula }) => formula !== '').length;
-    expect(await ask('freezeSheet', {})).toEqual({ answer: { sheet: 'Trip sheet (values)', formulas } });
+    // That of the keys, which nobody sees, is not counted.
+    expect(await ask('freezeSheet', {})).toEqual({ answer: { sheet: 'Trip sheet (values)', formulas: formulas - 1 } });
     expect([...double.sheet('Trip sheet (values)').cells.values()].filter(({ formula }) => formula !== '')).toEqual([]);
     expect([...double.sheet('Trip sheet').cells.values()].filter(({ formula }) => formula !== '')).toHaveLength(formulas);
   });
@@ -177,21 +215,38 @@ describe('the workbook through the panel\'s door', () => {
     const { ask, double } = filled();
     const { sheets } = answerOf(await ask('readWorkbook', { sheets: 'all' })) as WorkbookSnapshot;
     const entries = sheets.flatMap(({ mark, values }) =>
-      mark === undefined ? [] : [{ key: mark.key, cells: mark.key === 'trip' ? numberEntries.map(({ row, column }) => ({ row, column, content: values[row - 1]?.[column - 1] ?? '' })) : [] }],
+      mark === undefined
+        ? []
+        : [
+            {
+              key: mark.key,
+              cells:
+                mark.key === 'trip' ? numberEntries.map(({ row, column }) => ({ row, column, content: values[row - 1]?.[column - 1] ?? '' })) : [],
+            },
+          ],
     );
     const names = sheetTemplates.map(({ name }) => name);
-    expect(await ask('updateSheets', { set: sheets[1]?.mark?.set, entries })).toEqual({ answer: { updated: names, kept: names.map((name) => `${name} (before)`) } });
+    expect(await ask('updateSheets', { set: sheets[1]?.mark?.set, entries })).toEqual({
+      answer: { updated: names, kept: names.map((name) => `${name} (before)`) },
+    });
     expect(numberEntries.length).toBeGreaterThan(0);
     for (const { row, column } of numberEntries) expect(double.sheet('Trip sheet').cell(row, column).value).toBe(17);
     // No invented number is left among the user's.
     expect(double.sheet('Start').cell(6, 1).value).toBe('');
-    expect(await ask('updateSheets', { set: 'none', entries })).toEqual({ refusal: expect.stringContaining('not in this document any more') as string });
+    expect(await ask('updateSheets', { set: 'none', entries })).toEqual({
+      refusal: expect.stringContaining('not in this document any more') as string,
+    });
   });
 
   it.each(['NONE', 'CUSTOM_FUNCTION'] as const)('is closed in AuthMode.%s, with a sentence and nothing changed', async (mode) => {
     const { ask, double } = filled();
     double.recorder.mode = mode;
-    for (const [question, given] of [['readWorkbook', { sheets: 'all' }], ['goTo', { sheet: 'Start', row: 1, column: 1 }], ['freezeSheet', {}], ['updateSheets', { set: 'none', entries: [] }]] as const) {
+    for (const [question, given] of [
+      ['readWorkbook', { sheets: 'all' }],
+      ['goTo', { sheet: 'Start', row: 1, column: 1 }],
+      ['freezeSheet', {}],
+      ['updateSheets', { set: 'none', entries: [] }],
+    ] as const) {
       expect(await ask(question, given)).toEqual({ refusal: expect.stringContaining('You do not have permission to call ') as string });
     }
     expect(double.document.sheets).toHaveLength(1 + sheetTemplates.length);

@@ -41,7 +41,8 @@ it('says the size and the cold start of Code.js', async () => {
     [
       `Code.js: ${registry.length} functions, ${kilobytes(bytesOf(code))} KB, ${kilobytes(bytesOf(withoutComments))} KB without the comments`,
       `by part, KB: ${largest.map(([part, bytes]) => `${part} ${kilobytes(bytes)}`).join(', ')}`,
-      'cold start, median:', ...times,
+      'cold start, median:',
+      ...times,
     ].join('\n'),
   );
   const sum = [...parts.values()].reduce((total, bytes) => total + bytes, 0);

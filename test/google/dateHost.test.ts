@@ -1,7 +1,7 @@
 // Dates in the spreadsheet's zone: against the tz database that Node carries, asked without any cache.
 import { afterEach, describe, expect, it } from 'vitest';
 import { googleDateHost } from '../../addon/google/dateHost';
-import { isoDate } from '../../core/civilDate';
+import { isoDate } from '../../core/basics/civilDate';
 import { standardClockIn, wallClockIn } from './double/zoneClock';
 import { withDouble, withoutPlatform } from './support';
 
@@ -10,8 +10,18 @@ const day = 24 * hour;
 
 /** The script's zone is Etc/UTC; these lie on both sides of it, of the date line, and of every habit with clocks. */
 const zones = [
-  'Etc/UTC', 'Pacific/Kiritimati', 'Pacific/Pago_Pago', 'Pacific/Auckland', 'Pacific/Chatham', 'Asia/Kolkata', 'Asia/Kathmandu', 'America/New_York', 'America/Los_Angeles',
-  'Europe/Paris', 'Australia/Lord_Howe', 'America/St_Johns',
+  'Etc/UTC',
+  'Pacific/Kiritimati',
+  'Pacific/Pago_Pago',
+  'Pacific/Auckland',
+  'Pacific/Chatham',
+  'Asia/Kolkata',
+  'Asia/Kathmandu',
+  'America/New_York',
+  'America/Los_Angeles',
+  'Europe/Paris',
+  'Australia/Lord_Howe',
+  'America/St_Johns',
 ];
 
 /** Their clocks of 1899 were whole minutes, and other ones, ahead of UTC. */
@@ -39,7 +49,9 @@ describe.each(zones)('%s', (zone) => {
     const { toCivil } = googleDateHost();
     // The platform makes the instant whose wall clock there is the time typed; here it is searched for without the host.
     const around = Date.UTC(1899, 11, 30, 6, 30);
-    const instant = Array.from({ length: 31 * 3600 }, (_, second) => around - 15.5 * hour + second * 1000).find((one) => wallClockIn(zone, one) === '1899-12-30 06:30:00');
+    const instant = Array.from({ length: 31 * 3600 }, (_, second) => around - 15.5 * hour + second * 1000).find(
+      (one) => wallClockIn(zone, one) === '1899-12-30 06:30:00',
+    );
     expect(instant).toBeDefined();
     expect(toCivil(new Date(instant ?? 0))).toEqual({ year: 1899, month: 12, day: 30, hours: 6, minutes: 30, seconds: 0 });
   });
@@ -105,8 +117,17 @@ describe('days that begin oddly', () => {
 
   // The zones that left an offset and came back within the shortest times (see zoneOffsets.ts).
   it.each([
-    ['America/Noronha', 2000], ['America/Boa_Vista', 2000], ['America/Fortaleza', 2000], ['America/Argentina/Tucuman', 2004], ['Africa/Cairo', 2010], ['Asia/Hebron', 2011],
-    ['Africa/Tunis', 1943], ['Europe/Vienna', 1945], ['Africa/Casablanca', 2012], ['Pacific/Apia', 2011], ['Asia/Pyongyang', 2015],
+    ['America/Noronha', 2000],
+    ['America/Boa_Vista', 2000],
+    ['America/Fortaleza', 2000],
+    ['America/Argentina/Tucuman', 2004],
+    ['Africa/Cairo', 2010],
+    ['Asia/Hebron', 2011],
+    ['Africa/Tunis', 1943],
+    ['Europe/Vienna', 1945],
+    ['Africa/Casablanca', 2012],
+    ['Pacific/Apia', 2011],
+    ['Asia/Pyongyang', 2015],
   ])('%s in %i, every three hours', (zone, year) => {
     withDouble(zone);
     const { toCivil } = googleDateHost();

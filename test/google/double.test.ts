@@ -20,12 +20,25 @@ function fresh(): { readonly double: Double; readonly app: Record<string, (...gi
 describe('the double', () => {
   it('has only the methods it has', () => expect(() => fresh().sheet.hideSheet?.()).toThrow('the double has no Sheet.hideSheet'));
   it('takes no wrong sizes', () => {
-    expect(() => fresh().sheet.getRange(1, 1, 2, 2).setValues?.([[1, 2]])).toThrow('number of rows');
-    expect(() => fresh().sheet.getRange(1, 1, 1, 2).setValues?.([[1]])).toThrow('number of columns');
+    expect(() =>
+      fresh()
+        .sheet.getRange(1, 1, 2, 2)
+        .setValues?.([[1, 2]]),
+    ).toThrow('number of rows');
+    expect(() =>
+      fresh()
+        .sheet.getRange(1, 1, 1, 2)
+        .setValues?.([[1]]),
+    ).toThrow('number of columns');
     expect(() => fresh().sheet.getRange(1, 1, 1001, 1)).toThrow('outside the dimensions');
   });
   it('takes no undefined, no NaN, no object into a cell', () => {
-    for (const value of [undefined, Number.NaN, {}, null]) expect(() => fresh().sheet.getRange('A1').setValues?.([[value]])).toThrow('setValues does not take');
+    for (const value of [undefined, Number.NaN, {}, null])
+      expect(() =>
+        fresh()
+          .sheet.getRange('A1')
+          .setValues?.([[value]]),
+      ).toThrow('setValues does not take');
   });
   it('reads text as Sheets does, unless the cell has the text format', () => {
     const { double, sheet } = fresh();
@@ -39,8 +52,12 @@ describe('the double', () => {
     expect(() => fresh().sheet.getRange('A1').setFormula?.('=as_of+1')).toThrow('#NAME?');
     expect(() => fresh().sheet.getRange('A1').setFormula?.('=SUM(A2;"x, y")')).not.toThrow();
   });
-  it('copies everything but formulas, over whole copies of the source only, with merges and tints', () => {
+  it.each([
+    ['with merges; no notes or tints, which nobody promises', false],
+    ['with merges, notes and tints', true],
+  ])('copies everything but formulas, over whole copies of the source only, %s', (_, pastesAll) => {
     const { double, app, sheet } = fresh();
+    double.document.pastesAll = pastesAll;
     const held = double.sheet('Sheet1');
     sheet.getRange('A1:B1').setValues?.([['07 x', 2]]);
     sheet.getRange('A1:B1').setNotes?.([['a', '']]);
@@ -49,9 +66,18 @@ describe('the double', () => {
     const made = ((rule.setBackground?.('#ffffff') as AnySheet).setRanges?.([sheet.getRange('B1:B2')]) as AnySheet).build?.();
     sheet.setConditionalFormatRules?.([made]);
     sheet.getRange('A1:B1').copyTo?.(sheet.getRange('D4:E6'));
-    expect([4, 5, 6].map((row) => [held.cell(row, 4).value, held.cell(row, 4).note, held.cell(row, 5).value])).toEqual(Array(3).fill(['07 x', 'a', 2]));
-    expect(held.merges.map(({ row, column }) => [row, column])).toEqual([[1, 1], [4, 4], [5, 4], [6, 4]]);
-    expect(held.rules.flatMap(({ facts }) => facts.ranges.map((range) => range.getA1Notation()))).toEqual(['B1:B2', 'E4', 'E5', 'E6']);
+    expect([4, 5, 6].map((row) => [held.cell(row, 4).value, held.cell(row, 4).note, held.cell(row, 5).value])).toEqual(
+      Array(3).fill(['07 x', pastesAll ? 'a' : '', 2]),
+    );
+    expect(held.merges.map(({ row, column }) => [row, column])).toEqual([
+      [1, 1],
+      [4, 4],
+      [5, 4],
+      [6, 4],
+    ]);
+    expect(held.rules.flatMap(({ facts }) => facts.ranges.map((range) => range.getA1Notation()))).toEqual(
+      pastesAll ? ['B1:B2', 'E4', 'E5', 'E6'] : ['B1:B2'],
+    );
     expect(() => sheet.getRange('A1:B1').copyTo?.(sheet.getRange('G1:I1'))).toThrow('whole number of copies');
     expect(() => sheet.getRange('A1').copyTo?.(sheet.getRange('G1'))).toThrow('cuts the merged range');
     sheet.getRange('G1').setFormula?.('=A1');
@@ -94,7 +120,10 @@ describe('what the platform refuses', () => {
     plain.getRange('B1').setDataValidations([[rule]]);
     expect(() => sheet.getRange('B1').setValues?.([['two']])).not.toThrow();
     expect(() => sheet.getRange('B1').setValues?.([['']])).not.toThrow();
-    for (const value of ['three', 3, '=A1']) expect(() => sheet.getRange('B1').setValues?.([[value]])).toThrow('The data you entered in cell B1 violates the data validation rules set on this cell.');
+    for (const value of ['three', 3, '=A1'])
+      expect(() => sheet.getRange('B1').setValues?.([[value]])).toThrow(
+        'The data you entered in cell B1 violates the data validation rules set on this cell.',
+      );
     plain.getRange('B1').setDataValidations([[double.app.newDataValidation().requireNumberBetween(0, 1).build()]]);
     expect(() => sheet.getRange('B1').setValues?.([[9]])).not.toThrow();
   });
@@ -109,7 +138,8 @@ describe('what the platform refuses', () => {
 });
 
 describe('google.script.run of the double', () => {
-  it('carries plain data, and makes undefined in a list null', () => expect(carried({ a: [1, undefined, 'x'], b: null, c: true })).toEqual({ a: [1, null, 'x'], b: null, c: true }));
+  it('carries plain data, and makes undefined in a list null', () =>
+    expect(carried({ a: [1, undefined, 'x'], b: null, c: true })).toEqual({ a: [1, null, 'x'], b: null, c: true }));
   it('refuses dates, functions and objects of a class', () => {
     for (const value of [new Date(0), () => 1, new Map(), { deep: [new Date(0)] }]) expect(() => carried(value)).toThrow('cannot carry');
   });
@@ -138,18 +168,22 @@ describe('sheets of the double', () => {
     original.addDeveloperMetadata('key', 'value', {});
     double.document.setNamedRange('day', original.getRange('A1'));
     const copy = original.copyTo(double.document);
-    expect([copy.name, copy.metadata.length, double.document.names.map(({ name }) => name)]).toEqual(['Copy of Sheet1', 1, ['day', "'Copy of Sheet1'!day"]]);
+    expect([copy.name, copy.metadata.length, double.document.names.map(({ name }) => name)]).toEqual([
+      'Copy of Sheet1',
+      1,
+      ['day', "'Copy of Sheet1'!day"],
+    ]);
     copy.cell(1, 1).value = 'changed';
     expect(original.cell(1, 1).value).toBe('');
     double.document.deleteSheet(copy);
     expect(double.document.names.map(({ name }) => name)).toEqual(['day']);
   });
 
-  it('let nobody point a name of the user\'s own elsewhere', () => {
+  it("let nobody point a name of the user's own elsewhere", () => {
     const { double } = fresh();
     double.document.setNamedRange('mine', double.sheet('Sheet1').getRange('A1'));
     const [named] = double.document.names;
-    expect(() => named?.setRange(double.sheet('Sheet1').getRange('B1'))).toThrow('the name mine is the user\'s own');
+    expect(() => named?.setRange(double.sheet('Sheet1').getRange('B1'))).toThrow("the name mine is the user's own");
     expect(() => double.document.setNamedRange('Mine', double.sheet('Sheet1').getRange('B1'))).toThrow('is taken');
   });
 
@@ -160,7 +194,9 @@ describe('sheets of the double', () => {
     Object.assign(sheet.cell(1, 2), { value: 0.25, numberFormat: '[h]:mm' });
     Object.assign(sheet.cell(1, 3), { value: 0.25, numberFormat: '0.0" h"' });
     // Kathmandu is 5 h 45 min ahead of UTC, and was 5 h 41 min 16 s ahead in 1899.
-    expect(sheet.getRange('A1:C1').getValues()).toEqual([[new Date(Date.UTC(2026, 0, 21, 18, 15)), new Date(Date.UTC(1899, 11, 30, 0, 18, 44)), 0.25]]);
+    expect(sheet.getRange('A1:C1').getValues()).toEqual([
+      [new Date(Date.UTC(2026, 0, 21, 18, 15)), new Date(Date.UTC(1899, 11, 30, 0, 18, 44)), 0.25],
+    ]);
   });
 
   it('paste values only as values, into the same size', () => {

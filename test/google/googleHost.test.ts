@@ -2,7 +2,7 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { googleHost } from '../../addon/google/client/googleHost';
 import type { answerPanel } from '../../addon/google/commands';
-import type { PanelScript } from '../../addon/google/panelDoor';
+import type { PanelScript } from '../../addon/google/panelApi';
 
 type Behaviour = (question: string, given: unknown, success: (reply: unknown) => void, failure: (thrown: unknown) => void) => void;
 
@@ -24,7 +24,8 @@ function platform(behaviour: Behaviour): void {
   Object.assign(globalThis, { google: { script: { run: runner(nobody, nobody) } } });
 }
 
-const help = 'Reload the document and try again. If several Google accounts are signed in, sign out of the others or use a window of its own for this one.';
+const help =
+  'Reload the document and try again. If several Google accounts are signed in, sign out of the others or use a window of its own for this one.';
 const go = () => googleHost.ask('goTo', { sheet: 'Yard', row: 1, column: 2 });
 
 afterEach(() => {
@@ -32,7 +33,7 @@ afterEach(() => {
   Reflect.deleteProperty(globalThis, 'google');
 });
 
-describe('the panel\'s host inside Google Sheets', () => {
+describe("the panel's host inside Google Sheets", () => {
   it('passes on the question and what is given, and the answer back', async () => {
     platform((_, __, success) => success({ answer: { cell: 'B1' } }));
     expect(await go()).toEqual({ cell: 'B1' });
@@ -46,10 +47,20 @@ describe('the panel\'s host inside Google Sheets', () => {
 
   it.each<readonly [string, Behaviour, string]>([
     ['the platform fails', (_, __, ___, failure) => failure(new Error('PERMISSION_DENIED')), 'PERMISSION_DENIED.'],
-    ['it fails with a full stop of its own', (_, __, ___, failure) => failure(new Error('We are sorry, a server error occurred. ')), 'We are sorry, a server error occurred.'],
+    [
+      'it fails with a full stop of its own',
+      (_, __, ___, failure) => failure(new Error('We are sorry, a server error occurred. ')),
+      'We are sorry, a server error occurred.',
+    ],
     ['it fails with text', (_, __, ___, failure) => failure('ScriptError'), 'ScriptError.'],
     ['nothing comes back', (_, __, success) => success(null), 'no answer came back.'],
-    ['the call itself is refused', () => { throw new TypeError('Failed due to illegal value in property: 0'); }, 'Failed due to illegal value in property: 0.'],
+    [
+      'the call itself is refused',
+      () => {
+        throw new TypeError('Failed due to illegal value in property: 0');
+      },
+      'Failed due to illegal value in property: 0.',
+    ],
   ])('tells in one wording that %s, and names the trouble with several accounts', async (_, behaviour, said) => {
     platform(behaviour);
     await expect(go()).rejects.toEqual(new Error(`Google Sheets could not run the add-on. It said: ${said} ${help}`));

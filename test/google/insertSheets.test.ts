@@ -3,11 +3,12 @@ import { afterEach, describe, expect, it } from 'vitest';
 import { insertSheets } from '../../addon/google/insertSheets';
 import { styles, verdictTints } from '../../sheets-templates/look';
 import type { SheetTemplate } from '../../sheets-templates/template';
+import { locale } from './double/cells';
 import type { FakeRange } from './double/range';
 import type { Double } from './double/services';
 import type { FakeSheet } from './double/sheet';
 import { contentOf, documentOf, formulasOf, insertSmall, rangesOf, sheetNamesOf } from './smallDocument';
-import { dock, hold, yard } from './smallTemplates';
+import { dock, hold, smallTemplates, yard } from './smallTemplates';
 import { withDouble, withoutPlatform } from './support';
 
 /** Cells that ask before they are typed over, as row-column. */
@@ -15,7 +16,8 @@ function guarded({ protections, rows, columns }: FakeSheet): string[] {
   const places = Array.from({ length: rows * columns }, (_, index) => ({ row: Math.floor(index / columns) + 1, column: (index % columns) + 1 }));
   const holds = (ranges: readonly FakeRange[], place: { row: number; column: number }): boolean =>
     ranges.some(({ area }) => place.row >= area.row && place.row <= area.lastRow && place.column >= area.column && place.column <= area.lastColumn);
-  const asks = (place: { row: number; column: number }): boolean => protections.some(({ range, free }) => (range === undefined ? !holds(free, place) : holds([range], place)));
+  const asks = (place: { row: number; column: number }): boolean =>
+    protections.some(({ range, free }) => (range === undefined ? !holds(free, place) : holds([range], place)));
   return places.filter(asks).map(({ row, column }) => `${row}-${column}`);
 }
 
@@ -29,7 +31,7 @@ function inserted(): Double {
 afterEach(withoutPlatform);
 
 describe('one insertion into a fresh document', () => {
-  it('adds the sheets after the user\'s own, in order, and shows the first', () => {
+  it("adds the sheets after the user's own, in order, and shows the first", () => {
     const double = withDouble();
     expect(insertSmall()).toEqual({ inserted: ['Yard', 'Dock side', 'Hold'], reads: [] });
     expect(sheetNamesOf(double)).toEqual(['Sheet1', 'Yard', 'Dock side', 'Hold']);
@@ -58,7 +60,10 @@ describe('one insertion into a fresh document', () => {
     expect(yard.cell(3, 2)).toMatchObject({ background: styles.input.background, alignment: 'right', border: 'box' });
     expect(yard.cell(1, 1).textStyle?.facts).toMatchObject({ size: 16, bold: true, family: 'Arial' });
     expect([1, 2, 3].map((column) => yard.widths.get(column))).toEqual([120, 80, 80]);
-    expect(yard.merges).toEqual([{ row: 1, column: 1, lastRow: 1, lastColumn: 3 }, { row: 2, column: 1, lastRow: 2, lastColumn: 3 }]);
+    expect(yard.merges).toEqual([
+      { row: 1, column: 1, lastRow: 1, lastColumn: 3 },
+      { row: 2, column: 1, lastRow: 2, lastColumn: 3 },
+    ]);
     expect([...yard.heights]).toEqual([[2, 40]]);
     expect(double.sheet('Dock side').frozen).toBe(1);
     expect([yard.cell(1, 1).wrap, yard.cell(2, 1).wrap]).toEqual(['overflow', 'wrap']);
@@ -75,7 +80,10 @@ describe('one insertion into a fresh document', () => {
   it('reads a list from the sheet that it is on, under the name that sheet has', () => {
     const double = inserted();
     insertSmall();
-    for (const [name, from] of [['Hold', 'Yard'], ['Hold 2', 'Yard 2']] as const) {
+    for (const [name, from] of [
+      ['Hold', 'Yard'],
+      ['Hold 2', 'Yard 2'],
+    ] as const) {
       const [range] = double.sheet(name).cell(2, 3).validation?.facts.values as FakeRange[];
       expect([range?.sheet.name, range?.getA1Notation()]).toEqual([from, 'B4']);
     }
@@ -84,7 +92,13 @@ describe('one insertion into a fresh document', () => {
 
   it('writes what a rule does not allow, a list still blank among it, before the rule', () => {
     withDouble();
-    const listed: SheetTemplate = { ...yard, validations: [{ kind: 'listFrom', range: 'B4', source: `'Hold'!$A$3:$A$4`, help: 'One.' }, { kind: 'number', range: 'A6', minimum: 0, maximum: 1, help: 'One.' }] };
+    const listed: SheetTemplate = {
+      ...yard,
+      validations: [
+        { kind: 'listFrom', range: 'B4', source: `'Hold'!$A$3:$A$4`, help: 'One.' },
+        { kind: 'number', range: 'A6', minimum: 0, maximum: 1, help: 'One.' },
+      ],
+    };
     expect(insertSheets(['start'], [listed, dock, hold]).inserted).toEqual(['Yard', 'Dock side', 'Hold']);
   });
 
@@ -96,19 +110,27 @@ describe('one insertion into a fresh document', () => {
 
   it('warns before a computed cell is typed over, and nowhere else', () => {
     const double = inserted();
-    expect(guarded(double.sheet('Dock side'))).toEqual(['3-2', '4-2', '5-2']);
-    const ofChart = ['4-5', '4-6', '5-5', '5-6', '6-5', '6-7'];
-    expect(guarded(double.sheet('Hold'))).toEqual(['2-2', ...ofChart]);
-    for (const name of ['Dock side', 'Hold']) expect(double.sheet(name).protections.map(({ warningOnly }) => warningOnly)).toEqual([true]);
-    // Only the link is a formula there.
-    expect(double.sheet('Yard').protections).toHaveLength(0);
+    expect(guarded(double.sheet('Dock side'))).toEqual(['1-4', '3-2', '4-2', '5-2']);
+    const ofChart = ['4-6', '4-7', '5-6', '5-7', '6-6', '6-8'];
+    expect(guarded(double.sheet('Hold'))).toEqual(['1-4', '2-2', ...ofChart]);
+    for (const name of ['Yard', 'Dock side', 'Hold']) expect(double.sheet(name).protections.map(({ warningOnly }) => warningOnly)).toEqual([true]);
+    // Only the link and the keys are formulas there.
+    expect(guarded(double.sheet('Yard'))).toEqual(['1-4']);
+  });
+
+  it('hides the column of the keys, which tell where everything stands', () => {
+    const double = inserted();
+    for (const { name, columns } of smallTemplates) {
+      expect([...double.sheet(name).hidden]).toEqual([columns]);
+      expect(double.sheet(name).cell(1, columns).formula).toMatch(/^=IF\(TRUE;"Rampwright keys";COUNTA\("@rows";/);
+    }
   });
 
   it('draws the chart from a block beside the sheet: one column of x, one of y for each series', () => {
     const hold = inserted().sheet('Hold');
     expect(hold.charts[0]?.facts).toMatchObject({ type: 'scatter', title: 'Room', xTitle: 'x', yTitle: 'y', headers: 1, position: [2, 4, 0, 0] });
-    expect(hold.charts[0]?.facts.ranges.map((range) => range.getA1Notation())).toEqual(['E3:E6', 'F3:F6', 'G3:G6']);
-    expect([3, 4, 5, 6].map((row) => [5, 6, 7].map((column) => hold.shown(hold.cell(row, column))))).toEqual([
+    expect(hold.charts[0]?.facts.ranges.map((range) => range.getA1Notation())).toEqual(['F3:F6', 'G3:G6', 'H3:H6']);
+    expect([3, 4, 5, 6].map((row) => [6, 7, 8].map((column) => hold.shown(hold.cell(row, column))))).toEqual([
       ['x', 'line', 'point'],
       ['=IF(AND(ISNUMBER(A3);ISNUMBER(B3));A3;NA())', '=IF(AND(ISNUMBER(A3);ISNUMBER(B3));B3;NA())', ''],
       ['=IF(AND(ISNUMBER(A4);ISNUMBER(B4));A4;NA())', '=IF(AND(ISNUMBER(A4);ISNUMBER(B4));B4;NA())', ''],
@@ -118,7 +140,30 @@ describe('one insertion into a fresh document', () => {
 
   it('marks each sheet with its template, its version and its names', () => {
     const dock = inserted().sheet('Dock side');
-    expect(dock.metadata.map((metadata) => JSON.parse(metadata.getValue() ?? '') as unknown)).toEqual([{ key: 'trip', version: 1, set: '1', names: { dock_verdict: 'dock_verdict' } }]);
+    expect(dock.metadata.map((metadata) => JSON.parse(metadata.getValue() ?? '') as unknown)).toEqual([
+      { key: 'trip', version: 1, set: '1', names: { dock_verdict: 'dock_verdict' }, on: String(dock.sheetId) },
+    ]);
+  });
+});
+
+describe('what the document takes between arguments', () => {
+  afterEach(() => {
+    locale.separator = ';';
+  });
+
+  it('is asked: where it takes commas only, every formula has them', () => {
+    locale.separator = ',';
+    const hold = inserted().sheet('Hold');
+    expect(hold.shown(hold.cell(4, 6))).toBe('=IF(AND(ISNUMBER(A3),ISNUMBER(B3)),A3,NA())');
+  });
+
+  it('is no guess: where it takes neither, nothing is inserted', () => {
+    locale.separator = undefined;
+    const double = withDouble();
+    expect(() => insertSmall()).toThrow(
+      /^No sheet was inserted, because Google Sheets refused a step; everything added was removed again\. It said: it works out no formula/,
+    );
+    expect(double.document.getSheets().map((sheet) => sheet.getName())).toEqual(['Sheet1']);
   });
 });
 
@@ -197,8 +242,15 @@ describe('one sheet of the set', () => {
 
   it.each([
     ['there are two of it', () => void insertSmall(['start'])],
-    ['its rows were moved', (double: Double) => [6, 5, 4, 3].forEach((row) => [1, 2].forEach((column) => Object.assign(double.sheet('Yard').cell(row + 1, column), { value: double.sheet('Yard').cell(row, column).value })))],
-    ['a label is gone', (double: Double) => void Object.assign(double.sheet('Yard').cell(3, 1), { value: '' })],
+    [
+      'its rows were moved',
+      // As Google Sheets rewrites the keys when a row is put in above the third.
+      (double: Double) => {
+        const keys = double.sheet('Yard').cell(1, 4);
+        keys.formula = keys.formula.replace(/D([3-6])/g, (_, row: string) => `D${Number(row) + 1}`);
+      },
+    ],
+    ['its keys are gone', (double: Double) => void Object.assign(double.sheet('Yard').cell(1, 4), { value: '', formula: '' })],
     ['its name was deleted', (double: Double) => void double.document.removeNamedRange('yard_day')],
     ['its mark is damaged', (double: Double) => void double.sheet('Yard').metadata.splice(0)],
   ])('adds its own where %s', (_, change) => {
@@ -235,7 +287,9 @@ describe('a step that fails', () => {
   it('is told in one sentence', () => {
     const double = withDouble();
     double.recorder.failAt = 12;
-    expect(() => insertSmall()).toThrow(/^No sheet was inserted, because Google Sheets refused a step; everything added was removed again\. It said: Service Spreadsheets failed while accessing document\.$/);
+    expect(() => insertSmall()).toThrow(
+      /^No sheet was inserted, because Google Sheets refused a step; everything added was removed again\. It said: Service Spreadsheets failed while accessing document\.$/,
+    );
   });
 
   it('waits for another run, and says so where that takes long', () => {
@@ -247,7 +301,9 @@ describe('a step that fails', () => {
     expect(double.lock.held).toBe(false);
     const before = documentOf(double);
     double.lock.elsewhere = true;
-    expect(() => insertSmall()).toThrow('The add-on is changing sheets of this document already, perhaps for somebody else. Wait until that is done, then ask again.');
+    expect(() => insertSmall()).toThrow(
+      'The add-on is changing sheets of this document already, perhaps for somebody else. Wait until that is done, then ask again.',
+    );
     expect(documentOf(double)).toEqual(before);
   });
 

@@ -8,7 +8,9 @@ const names = { sheets: new Map<string, string>(), ranges: new Map<string, strin
 const nowhere = (): undefined => undefined;
 
 describe('wouldBeRead', () => {
-  it.each(['09', '2026-03-04', '1:30', '-', '=A1', '+3', '.5', '$2', '(4)', 'true', 'FALSE', 'March 3', "'quoted", '28-day', '12 %'])('%s', (text) => expect(wouldBeRead(text)).toBe(true));
+  it.each(['09', '2026-03-04', '1:30', '-', '=A1', '+3', '.5', '$2', '(4)', 'true', 'FALSE', 'March 3', "'quoted", '28-day', '12 %'])('%s', (text) =>
+    expect(wouldBeRead(text)).toBe(true),
+  );
   it.each(['Yard', 'north-east', 'avgas', 'A. Invented', 'truely', 'weight 09'])('not %s', (text) => expect(wouldBeRead(text)).toBe(false));
 });
 
@@ -33,7 +35,8 @@ describe('sheetGrid', () => {
 
   describe('text entries', () => {
     const formatOf = (cell: Partial<TemplateCell>, validations: readonly Validation[] = []): string | undefined =>
-      sheetGrid({ ...yard, merges: [], validations, cells: [{ row: 2, column: 2, style: 'inputText', ...cell }] }, [], names, nowhere).numberFormats[1]?.[1];
+      sheetGrid({ ...yard, merges: [], validations, cells: [{ row: 2, column: 2, style: 'inputText', ...cell }] }, [], names, nowhere)
+        .numberFormats[1]?.[1];
     const yes: Validation = { kind: 'list', range: 'A1:C3', choices: ['yes', 'no'], help: 'Yes or no.' };
 
     it('keep 09 as it is typed, blank or filled, also where a list offers texts', () => {

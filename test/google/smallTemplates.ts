@@ -1,4 +1,5 @@
 // Three small sheets of the tests' own, invented: one that owns a name, two that read each other.
+import { withKeys, type TemplateKeys } from '../../sheets-templates/keys';
 import type { SheetTemplate, TemplateCell } from '../../sheets-templates/template';
 
 const bare = {
@@ -79,7 +80,14 @@ export const hold: SheetTemplate = {
   ],
   charts: [
     {
-      title: 'Room', description: 'Room, invented.', xTitle: 'x', yTitle: 'y', row: 2, column: 4, width: 200, height: 150,
+      title: 'Room',
+      description: 'Room, invented.',
+      xTitle: 'x',
+      yTitle: 'y',
+      row: 2,
+      column: 4,
+      width: 200,
+      height: 150,
       series: [
         { title: 'line', x: 'A3:A4', y: 'B3:B4', drawn: 'line' },
         { title: 'point', x: 'A3:A3', y: 'B4:B4', drawn: 'points' },
@@ -88,4 +96,8 @@ export const hold: SheetTemplate = {
   ],
 };
 
-export const smallTemplates: readonly SheetTemplate[] = [yard, dock, hold];
+const noKeys: TemplateKeys = { entries: {}, lists: {} };
+/** With the formula that tells where their cells stand. */
+export const keyed = (templates: readonly SheetTemplate[]): readonly SheetTemplate[] => withKeys(templates.map((one) => ({ ...one, keys: noKeys })));
+
+export const smallTemplates = keyed([yard, dock, hold]);

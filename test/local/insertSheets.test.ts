@@ -7,12 +7,14 @@ import { workbookData } from '../../addon/local/engine/workbookData';
 import { nameRecords } from '../../addon/local/engine/workbookSnapshot';
 import { withSheetsInserted } from '../../addon/local/saved/insertSheets';
 import { referencesOf } from '../../addon/workbook/formulaText';
+import { columnLetter } from '../../sheets-templates/build';
 import { sheetTemplates } from '../../sheets-templates';
 import { cell } from '../../sheets-templates/build';
 import { at, everyKey, ownSheet, savedAfter, sheetIn, templateOf, withoutSheet } from './savedSheets';
 
 const second = (name: string): string => `${name} 2`;
 const trip = templateOf('trip').name;
+const count = sheetTemplates.length;
 
 describe('every sheet, into the workbook that has them', () => {
   let before: IWorkbookData;
@@ -33,19 +35,27 @@ describe('every sheet, into the workbook that has them', () => {
 
   it('marks the new sheets as a set of their own, with the names of their ranges', () => {
     const marks = workbook.snapshot().sheets.map(({ mark }) => mark);
-    expect(marks.slice(0, 7).every((mark) => mark?.set === 'rampwright')).toBe(true);
-    expect(marks.slice(7).map((mark) => [mark?.set, mark?.key, mark?.version])).toEqual(sheetTemplates.map(({ key, version }) => ['rampwright-2', key, version]));
-    expect(marks[7]?.names).toEqual({ as_of: 'as_of_2', aircraft_in_use: 'aircraft_in_use_2' });
+    expect(marks.slice(0, count).every((mark) => mark?.set === 'rampwright')).toBe(true);
+    expect(marks.slice(count).map((mark) => [mark?.set, mark?.key, mark?.version])).toEqual(
+      sheetTemplates.map(({ key, version }) => ['rampwright-2', key, version]),
+    );
+    expect(marks[count]?.names).toEqual({ as_of: 'as_of_2', aircraft_in_use: 'aircraft_in_use_2' });
   });
 
   it('reads the new set only', () => {
     const firstNames = new Set(sheetTemplates.flatMap(({ names }) => names.map(({ name }) => name)));
-    const sheets = workbook.snapshot().sheets.slice(7);
+    const sheets = workbook.snapshot().sheets.slice(count);
     for (const { name, formulas } of sheets) {
       for (const { text } of formulas) {
         const reads = referencesOf(text);
-        expect([...reads.sheets].filter((one) => !one.endsWith(' 2')), `${name} ${text}`).toEqual([]);
-        expect([...reads.words].filter((one) => firstNames.has(one)), `${name} ${text}`).toEqual([]);
+        expect(
+          [...reads.sheets].filter((one) => !one.endsWith(' 2')),
+          `${name} ${text}`,
+        ).toEqual([]);
+        expect(
+          [...reads.words].filter((one) => firstNames.has(one)),
+          `${name} ${text}`,
+        ).toEqual([]);
       }
     }
     expect(sheets.flatMap(({ formulas }) => formulas).length).toBeGreaterThan(100);
@@ -66,15 +76,22 @@ describe('every sheet, into the workbook that has them', () => {
 
   it('draws, limits, notes and links the new set by itself', () => {
     const data = workbook.saved();
-    const kept = (name: string): Record<string, unknown> => JSON.parse(data.resources?.find((one) => one.name === name)?.data ?? '{}') as Record<string, unknown>;
+    const kept = (name: string): Record<string, unknown> =>
+      JSON.parse(data.resources?.find((one) => one.name === name)?.data ?? '{}') as Record<string, unknown>;
     const fresh = withSheetsInserted(before, sheetTemplates, everyKey).data;
-    const drawings = JSON.stringify((JSON.parse(fresh.resources?.find(({ name }) => name === 'SHEET_DRAWING_PLUGIN')?.data ?? '{}') as Record<string, unknown>)['sheet-balance-2']);
+    const drawings = JSON.stringify(
+      (JSON.parse(fresh.resources?.find(({ name }) => name === 'SHEET_DRAWING_PLUGIN')?.data ?? '{}') as Record<string, unknown>)['sheet-balance-2'],
+    );
     const hidden = nameRecords(data).filter(({ name }) => drawings.includes(`"${name}"`));
     expect(hidden.length).toBeGreaterThan(4);
 
-    expect(hidden.every(({ formulaOrRefString, hidden: isHidden }) => isHidden && formulaOrRefString.startsWith("'Weight and balance 2'!"))).toBe(true);
+    expect(hidden.every(({ formulaOrRefString, hidden: isHidden }) => isHidden && formulaOrRefString.startsWith("'Weight and balance 2'!"))).toBe(
+      true,
+    );
     expect(Object.keys(kept('SHEET_DEFINED_NAME_PLUGIN')).length).toBe(2 * nameRecords(before).length);
-    const links = Object.values(fresh.sheets['sheet-start-2']?.cellData ?? {}).flatMap((row) => Object.values(row as Record<string, { custom?: { goesTo?: string } }>).flatMap(({ custom }) => custom?.goesTo ?? []));
+    const links = Object.values(fresh.sheets['sheet-start-2']?.cellData ?? {}).flatMap((row) =>
+      Object.values(row as Record<string, { custom?: { goesTo?: string } }>).flatMap(({ custom }) => custom?.goesTo ?? []),
+    );
     expect(links.length).toBeGreaterThan(5);
     expect(links.every((link) => link.endsWith('-2'))).toBe(true);
   });
@@ -87,7 +104,7 @@ describe('every sheet, into the workbook that has them', () => {
       const now = JSON.parse(data.resources?.find((one) => one.name === name)?.data || '{}') as object;
       expect(now).toMatchObject(JSON.parse(text || '{}') as object);
     }
-    expect(data.sheetOrder.slice(0, 7)).toEqual(before.sheetOrder);
+    expect(data.sheetOrder.slice(0, count)).toEqual(before.sheetOrder);
   });
 });
 
@@ -125,17 +142,25 @@ describe('one sheet', () => {
     workbook.dispose();
   });
 
-  it('reads a sheet whose label was reworded, none whose label is gone, nor one of an older version', async () => {
+  it('reads a sheet whose labels were reworded or taken out, none whose keys are gone, nor one of an older version', async () => {
     const label = templateOf('start').cells.find(({ style }) => style === 'label');
-    const insertedAfter = async (text: string): Promise<readonly string[]> =>
-      withSheetsInserted(await savedAfter(sheetTemplates, (workbook) => workbook.set('Start', { [`A${label?.row}`]: text })), sheetTemplates, ['currency']).inserted;
+    const keys = `${columnLetter(templateOf('start').columns)}1`;
+    const insertedAfter = async (text: string, cell = `A${label?.row}`): Promise<readonly string[]> =>
+      withSheetsInserted(await savedAfter(sheetTemplates, (workbook) => workbook.set('Start', { [cell]: text })), sheetTemplates, ['currency'])
+        .inserted;
     expect(await insertedAfter('something else')).toEqual(['Currency log 2']);
-    expect(await insertedAfter('')).toEqual(['Start 2', 'Currency log 2', 'Manual tables 2']);
-    const later = sheetTemplates.map((template) => (template.key === 'start' ? { ...template, version: 2 } : template));
-    expect(withSheetsInserted(await savedAfter(sheetTemplates), later, ['currency']).inserted).toEqual(['Start 2', 'Currency log 2', 'Manual tables 2']);
+    expect(await insertedAfter('')).toEqual(['Currency log 2']);
+    expect(await insertedAfter('', keys)).toEqual(['Start 2', 'Currency log 2', 'Manual tables 2']);
+    const later = sheetTemplates.map((template) => (template.key === 'start' ? { ...template, version: template.version + 1 } : template));
+    expect(withSheetsInserted(await savedAfter(sheetTemplates), later, ['currency']).inserted).toEqual([
+      'Start 2',
+      'Currency log 2',
+      'Manual tables 2',
+    ]);
   });
 
-  it('is refused by a kind that there is not', () => expect(() => withSheetsInserted(workbookData([user]), sheetTemplates, ['nothing'])).toThrow('There is no sheet "nothing".'));
+  it('is refused by a kind that there is not', () =>
+    expect(() => withSheetsInserted(workbookData([user]), sheetTemplates, ['nothing'])).toThrow('There is no sheet "nothing".'));
 });
 
 describe('a workbook in which sheets were deleted or saved earlier', () => {
@@ -150,14 +175,23 @@ describe('a workbook in which sheets were deleted or saved earlier', () => {
 
   it('knows the sheets of a workbook from before they carried marks, and no copy of one', async () => {
     const saved = await savedAfter(sheetTemplates);
-    const sheets = Object.entries(saved.sheets).map(([id, sheet]) => [id, Object.fromEntries(Object.entries(sheet).filter(([name]) => name !== 'custom'))] as const);
+    const sheets = Object.entries(saved.sheets).map(
+      ([id, sheet]) => [id, Object.fromEntries(Object.entries(sheet).filter(([name]) => name !== 'custom'))] as const,
+    );
     const trips = saved.sheets['sheet-trip'];
     const copy = { ...trips, id: 'a copy', name: 'Trip sheet (Copy)' };
     const old = { ...saved, sheets: { ...Object.fromEntries(sheets), copy: { ...copy, id: 'copy' } }, sheetOrder: [...saved.sheetOrder, 'copy'] };
     const workbook = await openSaved(old);
     const marks = workbook.snapshot().sheets.map(({ mark }) => mark);
-    expect(marks.slice(0, 7)).toEqual(sheetTemplates.map(({ key, names }) => ({ key, version: 1, set: 'rampwright', names: Object.fromEntries(names.map(({ name }) => [name, name])) })));
-    expect(marks[7]).toBeUndefined();
+    expect(marks.slice(0, count)).toEqual(
+      sheetTemplates.map(({ key, names }) => ({
+        key,
+        version: 1,
+        set: 'rampwright',
+        names: Object.fromEntries(names.map(({ name }) => [name, name])),
+      })),
+    );
+    expect(marks[count]).toBeUndefined();
     workbook.dispose();
   });
 });

@@ -2,7 +2,7 @@
 import { afterEach, expect, it } from 'vitest';
 import { localDateHost } from '../../addon/local/engine/localDateHost';
 import { isoFromSerial, serialFromDate } from '../../addon/workbook/serialDates';
-import { instantOf, dayNumber } from '../../core/civilDate';
+import { instantOf, dayNumber } from '../../core/basics/civilDate';
 
 const zone = process.env.TZ;
 afterEach(() => {
@@ -23,5 +23,8 @@ it.each([
 
 it('follows summer time', () => {
   process.env.TZ = 'Europe/Paris';
-  expect(localDateHost.toCivil(localDateHost.fromInstant(instantOf(dayNumber({ year: 2026, month: 7, day: 9 }), 541)))).toMatchObject({ hours: 11, minutes: 1 });
+  expect(localDateHost.toCivil(localDateHost.fromInstant(instantOf(dayNumber({ year: 2026, month: 7, day: 9 }), 541)))).toMatchObject({
+    hours: 11,
+    minutes: 1,
+  });
 });

@@ -26,7 +26,10 @@ export const sheetIn = (snapshot: WorkbookSnapshot, name: string): SheetSnapshot
 export const at = (sheet: SheetSnapshot, row: number, column: number): CellValue => sheet.values[row - 1]?.[column - 1] ?? '';
 
 /** Opens the templates, lets `act` do what a user would, and hands over what the page would save. */
-export async function savedAfter(templates: readonly SheetTemplate[], act: (workbook: HeadlessWorkbook) => Promise<void> = async () => undefined): Promise<IWorkbookData> {
+export async function savedAfter(
+  templates: readonly SheetTemplate[],
+  act: (workbook: HeadlessWorkbook) => Promise<void> = async () => undefined,
+): Promise<IWorkbookData> {
   const workbook = await openHeadless(templates);
   await act(workbook);
   const data = workbook.saved();
@@ -55,9 +58,13 @@ export const withoutSheet = (data: IWorkbookData, gone: string): IWorkbookData =
 export function entriesOf(snapshot: WorkbookSnapshot, names: Readonly<Record<string, string>> = {}): CarriedSheet[] {
   return sheetTemplates.map(({ key, name, cells }) => {
     const sheet = sheetIn(snapshot, names[key] ?? name);
-    const contentAt = (row: number, column: number): CellValue => sheet.formulas.find((one) => one.row === row && one.column === column)?.text ?? at(sheet, row, column);
+    const contentAt = (row: number, column: number): CellValue =>
+      sheet.formulas.find((one) => one.row === row && one.column === column)?.text ?? at(sheet, row, column);
     const entries = cells.filter(({ style }) => style === 'input' || style === 'inputText');
-    return { key, cells: entries.map(({ row, column }) => ({ row, column, content: contentAt(row, column) })).filter(({ content }) => content !== '') };
+    return {
+      key,
+      cells: entries.map(({ row, column }) => ({ row, column, content: contentAt(row, column) })).filter(({ content }) => content !== ''),
+    };
   });
 }
 

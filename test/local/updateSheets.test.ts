@@ -17,7 +17,7 @@ const later = sheetTemplates.map(laterVersion);
 const before = (name: string): string => `${name} (before)`;
 const names = sheetTemplates.map(({ name }) => name);
 const asOf = templateOf('start').names.find(({ name }) => name === 'as_of')?.range ?? '';
-const mine = ownSheet('Mine', { A1: "='Trip sheet'!B3", A2: '=trip_verdict', A3: "=Start!A6+1", A4: 'plain', A5: "='No, such'!A1" });
+const mine = ownSheet('Mine', { A1: "='Trip sheet'!B3", A2: '=trip_verdict', A3: '=Start!A6+1', A4: 'plain', A5: "='No, such'!A1" });
 
 async function snapshotOf(data: IWorkbookData): Promise<WorkbookSnapshot> {
   const workbook = await openSaved(data);
@@ -45,7 +45,8 @@ describe('the only set of a workbook', () => {
   it('answers as before, in the new sheets and in the older ones', () => {
     const snapshot = workbook.snapshot();
     for (const { name, columns } of sheetTemplates) {
-      const wide = (sheet: string, from: WorkbookSnapshot): CellValue[][] => sheetIn(from, sheet).values.map((line) => Array.from({ length: columns }, (_, column) => line[column] ?? ''));
+      const wide = (sheet: string, from: WorkbookSnapshot): CellValue[][] =>
+        sheetIn(from, sheet).values.map((line) => Array.from({ length: columns }, (_, column) => line[column] ?? ''));
       expect(wide(before(name), snapshot), name).toEqual(wide(name, old));
       expect(wide(name, snapshot), name).toEqual(wide(name, old));
     }
@@ -56,7 +57,12 @@ describe('the only set of a workbook', () => {
     expect(workbook.snapshot().sheets.map(({ name }) => name)).toEqual([...names.flatMap((name) => [name, before(name)]), 'Mine']);
     const records = nameRecords(data);
     const refersTo = (name: string): string | undefined => records.find((one) => one.name === name)?.formulaOrRefString;
-    expect([refersTo('as_of'), refersTo('as_of_before'), refersTo('added_start')?.split('!')[0], refersTo('my_verdict')]).toEqual(["'Start'!$A$6", "'Start (before)'!$A$6", "'Start'", "'Trip sheet (before)'!$B$3"]);
+    expect([refersTo('as_of'), refersTo('as_of_before'), refersTo('added_start')?.split('!')[0], refersTo('my_verdict')]).toEqual([
+      "'Start'!$A$6",
+      "'Start (before)'!$A$6",
+      "'Start'",
+      "'Trip sheet (before)'!$B$3",
+    ]);
     expect(new Set(records.map(({ name }) => name.toLowerCase())).size).toBe(records.length);
   });
 
@@ -76,14 +82,21 @@ describe('the only set of a workbook', () => {
       const isOld = name.endsWith('(before)');
       for (const { text } of formulas) {
         const reads = referencesOf(text);
-        expect([...reads.sheets].every((one) => one.endsWith('(before)') === isOld), text).toBe(true);
+        expect(
+          [...reads.sheets].every((one) => one.endsWith('(before)') === isOld),
+          text,
+        ).toBe(true);
         expect([...reads.words].some((one) => /_(verdict|reasons|use|of)_before$/.test(one)) && !isOld, text).toBe(false);
       }
     }
   });
 
   it('keeps the two apart when an entry changes', async () => {
-    const olds = (): unknown => workbook.snapshot().sheets.filter(({ name }) => name.endsWith('(before)')).map(({ values }) => values);
+    const olds = (): unknown =>
+      workbook
+        .snapshot()
+        .sheets.filter(({ name }) => name.endsWith('(before)'))
+        .map(({ values }) => values);
     const still = olds();
     await workbook.set('Start', { [asOf]: { date: '2027-12-31' } });
     expect(olds()).toEqual(still);
@@ -94,14 +107,27 @@ describe('the only set of a workbook', () => {
 describe('other workbooks', () => {
   it("find the sheets whatever they are called, and leave a user's sheet of the template's name alone", async () => {
     const own = { ...ownSheet('Trip sheet', { A1: 'mine', B1: "='My trip'!B3" }), key: 'own' as never };
-    const renamed = sheetTemplates.map((one) => (one.key === 'trip' ? { ...one, name: 'My trip' } : { ...one, cells: one.cells.map((cell) => (cell.formula === undefined ? cell : { ...cell, formula: cell.formula.replaceAll("'Trip sheet'!", "'My trip'!") })) }));
+    const renamed = sheetTemplates.map((one) =>
+      one.key === 'trip'
+        ? { ...one, name: 'My trip' }
+        : {
+            ...one,
+            cells: one.cells.map((cell) =>
+              cell.formula === undefined ? cell : { ...cell, formula: cell.formula.replaceAll("'Trip sheet'!", "'My trip'!") },
+            ),
+          },
+    );
     const saved = await savedAfter([...renamed, own]);
     const snapshot = await snapshotOf(saved);
     const entries = entriesOf(snapshot, { trip: 'My trip' });
     const trip = entries.find(({ key }) => key === 'trip');
     const place = templateOf('trip').cells.find(({ style, value }) => style === 'inputText' && typeof value === 'string');
     const formula = "='Trip sheet'!A1";
-    const carried = entries.map((one) => (one === trip ? { ...one, cells: one.cells.map((cell) => (cell.row === place?.row && cell.column === place.column ? { ...cell, content: formula } : cell)) } : one));
+    const carried = entries.map((one) =>
+      one === trip
+        ? { ...one, cells: one.cells.map((cell) => (cell.row === place?.row && cell.column === place.column ? { ...cell, content: formula } : cell)) }
+        : one,
+    );
     const { data, updated, kept } = withSheetsUpdated(saved, later, 'rampwright', carried);
     expect([updated[1], kept[1]]).toEqual(['My trip', 'My trip (before)']);
     const now = await snapshotOf(data);
@@ -138,7 +164,9 @@ describe('other workbooks', () => {
     const saved = withSheetsInserted(await savedAfter(sheetTemplates), sheetTemplates, ['currency']).data;
     const old = await snapshotOf(saved);
     const entries = entriesOf(old, { currency: 'Currency log 2' });
-    expect(() => withSheetsUpdated(saved, later, 'rampwright-2', entries)).toThrow('These sheets read "Start", which is of another version itself. Bring that one up to date first. Nothing was changed.');
+    expect(() => withSheetsUpdated(saved, later, 'rampwright-2', entries)).toThrow(
+      'These sheets read "Start", which is of another version itself. Bring that one up to date first. Nothing was changed.',
+    );
     const first = withSheetsUpdated(saved, later, 'rampwright', entriesOf(old)).data;
     const { data, updated } = withSheetsUpdated(first, later, 'rampwright-2', entries);
     expect(updated).toEqual(['Currency log 2']);
@@ -171,13 +199,25 @@ describe('refusals', () => {
   }, 60_000);
 
   it('say why, in a sentence', () => {
-    expect(() => withSheetsUpdated(saved, later, 'another', entries)).toThrow('The older sheets are no longer in this workbook. Nothing was changed.');
-    expect(() => withSheetsUpdated(saved, sheetTemplates, 'rampwright', entries)).toThrow("These sheets are of today's version already. Nothing was changed.");
-    expect(() => withSheetsUpdated(saved, later, 'rampwright', entries.slice(1))).toThrow('What was typed into "Start" was not read. Ask again. Nothing was changed.');
+    expect(() => withSheetsUpdated(saved, later, 'another', entries)).toThrow(
+      'The older sheets are no longer in this workbook. Nothing was changed.',
+    );
+    expect(() => withSheetsUpdated(saved, sheetTemplates, 'rampwright', entries)).toThrow(
+      "These sheets are of today's version already. Nothing was changed.",
+    );
+    expect(() => withSheetsUpdated(saved, later, 'rampwright', entries.slice(1))).toThrow(
+      'What was typed into "Start" was not read. Ask again. Nothing was changed.',
+    );
     const twin = saved.sheets['sheet-trip'];
     const custom = { rampwright: { ...(twin?.custom?.['rampwright'] as object), sheet: 'twin' } };
-    const two = { ...saved, sheets: { ...saved.sheets, twin: { ...twin, id: 'twin', name: 'Trip sheet 2', custom } }, sheetOrder: [...saved.sheetOrder, 'twin'] };
-    expect(() => withSheetsUpdated(two, later, 'rampwright', entries)).toThrow('"Trip sheet" and "Trip sheet 2" are two sheets of one kind in one set. Delete one of them first. Nothing was changed.');
+    const two = {
+      ...saved,
+      sheets: { ...saved.sheets, twin: { ...twin, id: 'twin', name: 'Trip sheet 2', custom } },
+      sheetOrder: [...saved.sheetOrder, 'twin'],
+    };
+    expect(() => withSheetsUpdated(two, later, 'rampwright', entries)).toThrow(
+      '"Trip sheet" and "Trip sheet 2" are two sheets of one kind in one set. Delete one of them first. Nothing was changed.',
+    );
   });
 
   it('leave the workbook as it was given', () => {

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { openSaved } from '../../addon/local/engine/headless';
 import { resourceIn, withResource } from '../../addon/local/engine/workbookData';
+import { wordRule } from '../../addon/local/engine/tintRules';
 import { resourceNames } from '../../addon/local/engine/workbookResources';
 import { fileText } from '../../addon/local/xlsx/fileText';
 import { permittedNames } from '../../addon/local/xlsx/sheetNames';
@@ -18,10 +19,32 @@ import { ownSheet, savedAfter, templateOf } from './savedSheets';
 
 const longName = 'My hangar: bills [2026] and what the club still owes';
 const own = ownSheet(longName, {
-  A1: 'plain text', A2: 12.5, A3: true, A4: { date: '2026-02-28' }, B1: '=1/0', B2: '=NOPE(1)', B3: '=DATE(2026,3,4)', B4: '=SEQUENCE(3)', B5: '=PRESSURE_ALTITUDE("x",1013)', B10: '=SEQUENCE(2)', B11: 'in the way',
+  A1: 'plain text',
+  A2: 12.5,
+  A3: true,
+  A4: { date: '2026-02-28' },
+  B1: '=1/0',
+  B2: '=NOPE(1)',
+  B3: '=DATE(2026,3,4)',
+  B4: '=SEQUENCE(3)',
+  B5: '=PRESSURE_ALTITUDE("x",1013)',
+  B10: '=SEQUENCE(2)',
+  B11: 'in the way',
 });
 /** Texts that a file could take for something else. */
-const odd = ['=DEMO-1', '+1', '007', '_x0041_', ' spaces ', 'two\r\nlines\nand more', 'a & b < c > "d"', '\u0001bell', 'half \ud800 a pair, \ud83d\udee9 a whole one', '#N/A', 'TRUE'];
+const odd = [
+  '=DEMO-1',
+  '+1',
+  '007',
+  '_x0041_',
+  ' spaces ',
+  'two\r\nlines\nand more',
+  'a & b < c > "d"',
+  '\u0001bell',
+  'half \ud800 a pair, \ud83d\udee9 a whole one',
+  '#N/A',
+  'TRUE',
+];
 const tooLong = 'long '.repeat(8000);
 
 const colour = (rgb: string): string => rgb.slice(1).toUpperCase();
@@ -62,8 +85,11 @@ describe('the Excel file of a workbook', () => {
     const saved = await savedAfter([...sheetTemplates, own, ownSheet('About this file', { A1: 'mine' })]);
     const id = Object.values(saved.sheets).find(({ name }) => name === longName)?.id ?? '';
     const cellData = { ...saved.sheets[id]?.cellData, 19: Object.fromEntries([...odd, tooLong].map((v, column) => [column, { v, t: 1 }])) };
-    await opened({ ...saved, sheets: { ...saved.sheets, [id]: { ...saved.sheets[id], cellData, rowData: { 2: { hd: 1 } }, columnData: { 3: { hd: 1, w: 140 } } } } });
-    [about, ...sheets] = await made() as [ReadSheet, ...ReadSheet[]];
+    await opened({
+      ...saved,
+      sheets: { ...saved.sheets, [id]: { ...saved.sheets[id], cellData, rowData: { 2: { hd: 1 } }, columnData: { 3: { hd: 1, w: 140 } } } },
+    });
+    [about, ...sheets] = (await made()) as [ReadSheet, ...ReadSheet[]];
   });
 
   it('has every sheet in its order behind the one that says what the file is', () => {
@@ -89,13 +115,25 @@ describe('the Excel file of a workbook', () => {
       for (const [row, line] of values.entries()) {
         for (const [column, value] of line.entries()) {
           const place = address(row + 1, column + 1);
-          const wanted = typeof value === 'string' ? value.slice(0, 32_767).replace(/\r\n/g, '\n').replace(/\ud800(?! *[\udc00-\udfff])/g, '\ufffd') : value;
+          const wanted =
+            typeof value === 'string'
+              ? value
+                  .slice(0, 32_767)
+                  .replace(/\r\n/g, '\n')
+                  .replace(/\ud800(?! *[\udc00-\udfff])/g, '\ufffd')
+              : // A file knows one nought: a calm's component of −0 is read back as 0.
+                value === 0
+                ? 0
+                : value;
           expect(cells.get(place)?.value ?? '', `${name} ${place}`).toStrictEqual(wanted);
           cells.delete(place);
           compared += value === '' ? 0 : 1;
         }
       }
-      expect([...cells].filter(([, { value }]) => value !== ''), name).toEqual([]);
+      expect(
+        [...cells].filter(([, { value }]) => value !== ''),
+        name,
+      ).toEqual([]);
     }
     expect(compared).toBeGreaterThan(1500);
   });
@@ -110,12 +148,21 @@ describe('the Excel file of a workbook', () => {
 
   it('shows errors, those of newer programs as text', () => {
     const mine = sheets[sheetTemplates.length] as ReadSheet;
-    expect(['B1', 'B2', 'B5', 'B10'].map((place) => [cellOf(mine, place).value, cellOf(mine, place).type])).toEqual([['#DIV/0!', 'e'], ['#NAME?', 'e'], ['#ERROR!', 'inlineStr'], ['#SPILL!', 'inlineStr']]);
+    expect(['B1', 'B2', 'B5', 'B10'].map((place) => [cellOf(mine, place).value, cellOf(mine, place).type])).toEqual([
+      ['#DIV/0!', 'e'],
+      ['#NAME?', 'e'],
+      ['#ERROR!', 'inlineStr'],
+      ['#SPILL!', 'inlineStr'],
+    ]);
   });
 
   it('shows dates as dates', () => {
     const mine = sheets[sheetTemplates.length] as ReadSheet;
-    const asOf = sheetTemplates.flatMap(({ names }) => names).find(({ name }) => name === 'as_of')?.range.replace(/\$/g, '') ?? '';
+    const asOf =
+      sheetTemplates
+        .flatMap(({ names }) => names)
+        .find(({ name }) => name === 'as_of')
+        ?.range.replace(/\$/g, '') ?? '';
     expect(cellOf(of('start'), asOf)).toMatchObject({ value: 46_351, numberFormat: 'yyyy-mm-dd' });
     // The engine itself gives a typed DATE its format, yyyy/mm/dd.
     expect(cellOf(mine, 'B3')).toMatchObject({ value: 46_085, numberFormat: 'yyyy-mm-dd;@' });
@@ -132,8 +179,13 @@ describe('the Excel file of a workbook', () => {
         const background = (isTinted ? tintOf(read.value) : undefined) ?? look.background;
         const borders = { box: ['top', 'right', 'bottom', 'left'], bottom: ['bottom'], none: [] }[look.border ?? 'none'];
         expect(read, `${template.name} ${address(row, column)}`).toMatchObject({
-          numberFormat: format === undefined ? expect.any(String) : formats[format], fill: background === undefined ? undefined : colour(background),
-          bold: look.bold === true, size: look.size, wrap: look.wrap === true, across: look.align, borders,
+          numberFormat: format === undefined ? expect.any(String) : formats[format],
+          fill: background === undefined ? undefined : colour(background),
+          bold: look.bold === true,
+          size: look.size,
+          wrap: look.wrap === true,
+          across: look.align,
+          borders,
         });
         compared += background === look.background ? 0 : 1;
       }
@@ -145,10 +197,17 @@ describe('the Excel file of a workbook', () => {
     for (const template of sheetTemplates) {
       const sheet = of(template.key);
       expect(sheet.merges, template.name).toEqual(template.merges);
-      expect(sheet.columns.map(({ width }) => Math.round(Number(width) * 7)), template.name).toEqual(template.columnWidths.slice(0, sheet.columns.length));
+      expect(
+        sheet.columns.map(({ width }) => Math.round(Number(width) * 7)),
+        template.name,
+      ).toEqual(template.columnWidths.slice(0, sheet.columns.length));
       for (const { r, ht } of sheet.rows) expect(Number(ht) / 0.75, `${template.name} row ${r}`).toBeCloseTo(template.rowHeights[Number(r)] ?? 21, 6);
       expect(Number(sheet.pane?.['ySplit'] ?? 0), template.name).toBe(template.frozenRows);
-      expect(sheet.print, template.name).toMatchObject({ orientation: template.print.landscape ? 'landscape' : 'portrait', fitToWidth: '1', fitToHeight: '0' });
+      expect(sheet.print, template.name).toMatchObject({
+        orientation: template.print.landscape ? 'landscape' : 'portrait',
+        fitToWidth: '1',
+        fitToHeight: '0',
+      });
     }
     const mine = sheets[sheetTemplates.length] as ReadSheet;
     expect(mine.rows.filter(({ hidden }) => hidden !== undefined).map(({ r }) => r)).toEqual(['3']);
@@ -159,7 +218,9 @@ describe('the Excel file of a workbook', () => {
     for (const template of sheetTemplates) {
       const notes = template.cells.flatMap(({ row, column, note }) => (note === undefined ? [] : [[address(row, column), note]]));
       expect(of(template.key).notes, template.name).toEqual(Object.fromEntries(notes));
-      const links = template.cells.flatMap(({ row, column, goesTo }) => (goesTo === undefined ? [] : [[address(row, column), `'${templateOf(goesTo).name}'!A1`]]));
+      const links = template.cells.flatMap(({ row, column, goesTo }) =>
+        goesTo === undefined ? [] : [[address(row, column), `'${templateOf(goesTo).name}'!A1`]],
+      );
       expect(of(template.key).links, template.name).toEqual(Object.fromEntries(links));
     }
     expect(Object.keys(of('start').links).length).toBeGreaterThan(3);
@@ -170,7 +231,8 @@ describe('the Excel file of a workbook', () => {
     expect(others).toEqual([]);
     const references = [...chart.matchAll(/<c:f>'Weight and balance'!(.*?)<\/c:f>/g)].map(([, range = '']) => readArea(range.replace(/\$/g, '')));
     expect(references).toHaveLength(10);
-    for (const { row, lastRow, column } of references) for (let at = row; at <= lastRow; at += 1) expect(typeof cellOf(of('balance'), address(at, column)).value).toBe('number');
+    for (const { row, lastRow, column } of references)
+      for (let at = row; at <= lastRow; at += 1) expect(typeof cellOf(of('balance'), address(at, column)).value).toBe('number');
     expect(chart.match(/<c:smooth val="0"\/>/g)).toHaveLength(5);
     expect(chart).not.toContain('<c:smooth val="1"/>');
   });
@@ -198,16 +260,23 @@ describe('the Excel file of a workbook', () => {
     const mine = sheets[sheetTemplates.length] as ReadSheet;
     const id = data.sheetOrder[sheetTemplates.length] ?? '';
     const cellData = { ...data.sheets[id]?.cellData, 0: { 0: { v: 'OK', t: 1 } } };
-    const rule = (word: string) => ({ cfId: word, ranges: [{ startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 }], rule: { type: 'highlightCell', subType: 'formula', value: word, style: { bg: { rgb: '#ff0000' } } } });
+    const rule = (word: string) => ({
+      cfId: word,
+      ranges: [{ startRow: 0, endRow: 0, startColumn: 0, endColumn: 0 }],
+      rule: { type: 'highlightCell', subType: 'formula', value: word, style: { bg: { rgb: '#ff0000' } } },
+    });
     const values = snapshot.sheets.map((sheet, index) => (index === sheetTemplates.length ? { ...sheet, values: [['OK' as const]] } : sheet));
     const fillWith = async (rules: object[]): Promise<string | undefined> => {
       const tints = { ...resourceIn<object[]>(data, resourceNames.tints), [id]: rules };
-      const read = await made(withResource({ ...data, sheets: { ...data.sheets, [id]: { ...data.sheets[id], cellData } } }, resourceNames.tints, tints), { ...snapshot, sheets: values });
+      const read = await made(
+        withResource({ ...data, sheets: { ...data.sheets, [id]: { ...data.sheets[id], cellData } } }, resourceNames.tints, tints),
+        { ...snapshot, sheets: values },
+      );
       return read.find(({ name }) => name === mine.name)?.cells.get('A1')?.fill;
     };
     expect(await fillWith([])).toBeUndefined();
     expect(await fillWith([rule('=A1>2')])).toBeUndefined();
-    expect(await fillWith([rule('=A1="NO"')])).toBe(colour(verdictTints.OK));
+    expect(await fillWith([{ ...rule('NO'), rule: wordRule('NO', {}) }])).toBe(colour(verdictTints.OK));
   });
 
   it('says where no day is known', async () => {
@@ -219,14 +288,20 @@ describe('the Excel file of a workbook', () => {
 
 describe('names and texts of the file', () => {
   it('gives every sheet a name that Excel takes, and leaves good names alone', () => {
-    const good = (name: string): boolean => name.length > 0 && name.length <= 31 && !/[[\]:*?/\\]/.test(name) && !/^'|'$/.test(name) && name.toLowerCase() !== 'history';
-    const anyName = fc.oneof(fc.string({ maxLength: 45, unit: 'grapheme' }), fc.constantFrom('History', "'quoted'", 'a:b', 'a/b', 'A-B', 'sheet', 'Sheet', '[]', `${'x'.repeat(30)}'tail`));
-    fc.assert(fc.property(fc.uniqueArray(anyName, { maxLength: 12 }), (names) => {
-      const permitted = permittedNames(names);
-      expect(permitted).toHaveLength(names.length);
-      expect(permitted.filter((name) => !good(name))).toEqual([]);
-      expect(new Set(permitted.map((name) => name.toLowerCase())).size).toBe(names.length);
-    }));
+    const good = (name: string): boolean =>
+      name.length > 0 && name.length <= 31 && !/[[\]:*?/\\]/.test(name) && !/^'|'$/.test(name) && name.toLowerCase() !== 'history';
+    const anyName = fc.oneof(
+      fc.string({ maxLength: 45, unit: 'grapheme' }),
+      fc.constantFrom('History', "'quoted'", 'a:b', 'a/b', 'A-B', 'sheet', 'Sheet', '[]', `${'x'.repeat(30)}'tail`),
+    );
+    fc.assert(
+      fc.property(fc.uniqueArray(anyName, { maxLength: 12 }), (names) => {
+        const permitted = permittedNames(names);
+        expect(permitted).toHaveLength(names.length);
+        expect(permitted.filter((name) => !good(name))).toEqual([]);
+        expect(new Set(permitted.map((name) => name.toLowerCase())).size).toBe(names.length);
+      }),
+    );
     expect(permittedNames(['a/b', 'a-b', 'History', 'history', ''])).toEqual(['a-b 2', 'a-b', 'History sheet', 'history sheet 2', 'Sheet']);
   });
 

@@ -7,22 +7,44 @@ import type { WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
 import { markOf, writtenSheet } from '../support/writtenSheet';
 
-const nothing = { error: 0, unknown: 0, day: 0, formula: 0, volatile: 0, moved: 0 };
-const report = (counts: Partial<CheckReport['counts']>, compared = 120): CheckReport => ({ findings: [], counts: { ...nothing, ...counts }, calls: [], callsInAll: 0, compared, said: [] });
+const nothing = { error: 0, unknown: 0, day: 0, formula: 0, tint: 0, volatile: 0, moved: 0, copied: 0 };
+const report = (counts: Partial<CheckReport['counts']>, compared = 120): CheckReport => ({
+  findings: [],
+  counts: { ...nothing, ...counts },
+  calls: [],
+  callsInAll: 0,
+  compared,
+  said: [],
+});
 
 describe('the counts of a check', () => {
   it('say what was not found', () => {
     expect(countsInWords(report({}))).toEqual(
-      ['No errors.', 'No UNKNOWN verdicts.', 'No changed formulas among the 120 that were compared.', 'No cell that changes by itself feeds our functions.'].map((text) => ({ text, found: false })),
+      [
+        'No errors.',
+        'No UNKNOWN verdicts.',
+        'No changed formulas among the 120 that were compared.',
+        'No function of ours depends on NOW or RAND.',
+      ].map((text) => ({ text, found: false })),
     );
-    expect(totalInWords(report({}))).toBe('Checked. Nothing was found.');
+    expect(totalInWords(report({}))).toBe('No problems found.');
   });
 
-  it('say nothing of formulas when none could be compared', () => expect(countsInWords(report({}, 0)).some(({ text }) => text.includes('formula'))).toBe(false));
+  it('say nothing of formulas when none could be compared', () =>
+    expect(countsInWords(report({}, 0)).some(({ text }) => text.includes('formula'))).toBe(false));
 
   it('put what was found first, one and many', () => {
-    expect(countsInWords(report({ unknown: 1, formula: 12 })).map(({ text }) => text).slice(0, 3)).toEqual(['1 UNKNOWN verdict', '12 formulas of sheets of ours were changed', 'No errors.']);
-    for (const kind of Object.keys(nothing)) for (const count of [1, 30]) expect(countsInWords(report({ [kind]: count }))[0], kind).toEqual({ text: expect.stringMatching(new RegExp(`^${count} [^0-9]`)) as string, found: true });
+    expect(
+      countsInWords(report({ unknown: 1, formula: 12 }))
+        .map(({ text }) => text)
+        .slice(0, 3),
+    ).toEqual(['1 UNKNOWN verdict', '12 formulas of sheets of ours were changed', 'No errors.']);
+    for (const kind of Object.keys(nothing))
+      for (const count of [1, 30])
+        expect(countsInWords(report({ [kind]: count }))[0], kind).toEqual({
+          text: expect.stringMatching(new RegExp(`^${count} [^0-9]`)) as string,
+          found: true,
+        });
     expect(totalInWords(report({ error: 1 }))).toBe('Checked. 1 finding.');
     expect(totalInWords(report({ error: 1, moved: 2 }))).toBe('Checked. 3 findings.');
   });
@@ -31,7 +53,11 @@ describe('the counts of a check', () => {
 const start = sheetTemplates.find(({ key }) => key === 'start');
 if (start === undefined) throw new Error('no Start sheet');
 const workbookOf = (...versions: readonly number[]): WorkbookSnapshot => ({
-  sheets: versions.map((version, index) => ({ ...writtenSheet(start), name: `Start ${index + 1}`, mark: { ...markOf(start, String(index)), version } })),
+  sheets: versions.map((version, index) => ({
+    ...writtenSheet(start),
+    name: `Start ${index + 1}`,
+    mark: { ...markOf(start, String(index)), version },
+  })),
   names: start.names.map(({ name, range }) => ({ name, sheet: 'Start 1', range })),
   selected: { sheet: 'Start 1', row: 1, column: 1 },
 });
@@ -48,7 +74,10 @@ describe('the sets before an update', () => {
   const looked = (...versions: readonly number[]) => lookThrough(workbookOf(...versions.map((older) => start.version + older)), sheetTemplates);
 
   it('are looked through only where they are out of date', () => {
-    expect(looked(0, -1).map(({ outOfDate, carried }) => [outOfDate, carried?.refusals])).toEqual([[false, undefined], [true, []]]);
+    expect(looked(0, -1).map(({ outOfDate, carried }) => [outOfDate, carried?.refusals])).toEqual([
+      [false, undefined],
+      [true, []],
+    ]);
   });
 
   it('are told in words, newer ones never as up to date', () => {
@@ -74,6 +103,8 @@ describe('the sets before an update', () => {
   });
 
   it('are told after the update by their names, the kept ones too', () => {
-    expect(updatedInWords({ updated: ['Start'], kept: ['Start (before)'] })).toBe('Up to date, with your entries: "Start". The older one is kept as "Start (before)". Look the new ones through; then the older ones may be deleted.');
+    expect(updatedInWords({ updated: ['Start'], kept: ['Start (before)'] })).toBe(
+      'Up to date, with your entries: "Start". The older one is kept as "Start (before)". Look the new ones through; then the older ones may be deleted.',
+    );
   });
 });

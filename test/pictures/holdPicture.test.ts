@@ -8,7 +8,16 @@ import { widthOfText, type Point } from '../../addon/pictures/svg';
 import { call } from '../support/call';
 import { numbersIn, textSizes } from '../support/svgText';
 
-type HoldArguments = readonly [heading: number, inbound: number, turns: 'right' | 'left', altitude: number, indicated: number, leg: string, windFrom: number, wind: number];
+type HoldArguments = readonly [
+  heading: number,
+  inbound: number,
+  turns: 'right' | 'left',
+  altitude: number,
+  indicated: number,
+  leg: string,
+  windFrom: number,
+  wind: number,
+];
 
 const cellsOf = (given: HoldArguments): HoldCells => ({
   heading: [[given[0]]],
@@ -38,6 +47,7 @@ function briefingOf(given: HoldArguments): HoldBriefing {
     secondTurn: valueOf(brief, 'second turn') as HoldBriefing['secondTurn'],
     outboundHeadingDegrees: number('outbound heading'),
     outboundSeconds: number('outbound time'),
+    outboundEndNauticalMiles: number('outbound end from fix'),
     inboundHeadingDegrees: number('inbound heading'),
     inboundSeconds: number('inbound time'),
     trueAirspeedKnots: number('true airspeed'),
@@ -122,7 +132,11 @@ describe('the drawn entry', () => {
 
 describe('the frame', () => {
   const area = { left: 40, right: 260, top: 30, bottom: 300 };
-  const points = [{ x: 0, y: 0 }, { x: 3, y: 4 }, { x: -2, y: 1 }];
+  const points = [
+    { x: 0, y: 0 },
+    { x: 3, y: 4 },
+    { x: -2, y: 1 },
+  ];
 
   it('keeps lengths true and everything inside', () => {
     for (const up of [0, 37, 225, 359]) {
@@ -172,19 +186,31 @@ describe('the picture', () => {
   });
 
   it('says plainly where the wind is too strong for a racetrack', () => {
-    expect(holdPictureOfCells(cellsOf([100, 90, 'right', 5000, 110, '1 min', 90, 40]), 'north', size)).toContain('NO: wind too strong for a racetrack');
+    expect(holdPictureOfCells(cellsOf([100, 90, 'right', 5000, 110, '1 min', 90, 40]), 'north', size)).toContain(
+      'NO: wind too strong for a racetrack',
+    );
     expect(holdPictureOfCells(cellsOf([100, 90, 'right', 5000, 110, '1 min', 90, 10]), 'north', size)).not.toContain('NO:');
   });
 
   it('breaks the lines of its key where the picture is too narrow for them', () => {
     const narrow = holdPictureOfCells(cellsOf([100, 90, 'right', 5000, 110, '1 min', 90, 40]), 'north', { width: 268, height: 348 });
-    for (const [, x, text = ''] of narrow.matchAll(/<text x="([\d.]+)" y="[\d.]+" text-anchor="start"[^>]*>([^<]*)</g)) expect(Number(x) + widthOfText(text), text).toBeLessThanOrEqual(268);
+    for (const [, x, text = ''] of narrow.matchAll(/<text x="([\d.]+)" y="[\d.]+" text-anchor="start"[^>]*>([^<]*)</g))
+      expect(Number(x) + widthOfText(text), text).toBeLessThanOrEqual(268);
     expect([...narrow.matchAll(/>([^<]*)<\/text>/g)].map(([, text]) => text).join(' ')).toContain('NO: wind too strong for a racetrack');
+  });
+
+  it('says and draws where an outbound leg in miles ends', () => {
+    const given: HoldArguments = [62, 225, 'left', 7000, 110, '6-mile legs', 260, 22];
+    expect(holdPictureOfCells(cellsOf(given), 'north', size)).toContain(', to 6.0 NM from the fix');
+    const { x, y } = holdPath(briefingOf(given)).marks.outboundTo;
+    expect(Math.hypot(x, y)).toBeCloseTo(6, 3);
   });
 
   it('reads its cells as HOLD_BRIEF does', () => {
     const cells = cellsOf([62, 225, 'left', 7000, 110, '4 NM', 260, 22]);
-    expect(holdPictureOfCells({ ...cells, heading: [['062']], inbound: [['225,0']], turns: [['L']], windFrom: [['260']] }, 'north', size)).toBe(holdPictureOfCells(cells, 'north', size));
+    expect(holdPictureOfCells({ ...cells, heading: [['062']], inbound: [['225,0']], turns: [['L']], windFrom: [['260']] }, 'north', size)).toBe(
+      holdPictureOfCells(cells, 'north', size),
+    );
   });
 
   it('says what is missing where nothing can be drawn', () => {

@@ -15,7 +15,11 @@ const landings: RecencyRequest = {
   counted: 3,
   needed: 3,
   lookedBack: { firstDay: day('2026-08-28'), lastDay: asOfDay, words: '90 days' },
-  events: [{ day: day('2026-08-20'), count: 5 }, { day: day('2026-10-03'), count: 1 }, { day: day('2026-11-10'), count: 2 }],
+  events: [
+    { day: day('2026-08-20'), count: 5 },
+    { day: day('2026-10-03'), count: 1 },
+    { day: day('2026-11-10'), count: 2 },
+  ],
 };
 const described = (svg: string): string => /<desc>(.*)<\/desc>/.exec(svg)?.[1] ?? '';
 const written = (svg: string): string[] => [...svg.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text = '']) => text);
@@ -24,8 +28,20 @@ const okFill = '#009e73';
 describe('one item', () => {
   it('says the verdict, the count, the days and what is left', () => {
     const svg = recencyPicture(landings, 276);
-    expect(described(svg)).toBe('landings: OK as of 2026-11-25, 36 days left. Good through 2026-12-31. 3 counted, 3 needed. Looked back over 90 days, from 2026-08-28 to 2026-11-25: 1 on 2026-10-03, 2 on 2026-11-10.');
-    expect(written(svg)).toEqual(expect.arrayContaining(['landings', 'OK', '36 days left', '3 counted, 3 needed', 'as of 2026-11-25', 'the 90 days looked back over', 'good through 2026-12-31']));
+    expect(described(svg)).toBe(
+      'landings: OK as of 2026-11-25, 36 days left. Good through 2026-12-31. 3 counted, 3 needed. Looked back over 90 days, from 2026-08-28 to 2026-11-25: 1 on 2026-10-03, 2 on 2026-11-10.',
+    );
+    expect(written(svg)).toEqual(
+      expect.arrayContaining([
+        'landings',
+        'OK',
+        '36 days left',
+        '3 counted, 3 needed',
+        'as of 2026-11-25',
+        'the 90 days looked back over',
+        'good through 2026-12-31',
+      ]),
+    );
   });
 
   it('draws what counts full, and what does not hollow', () => {
@@ -34,8 +50,14 @@ describe('one item', () => {
   });
 
   it('never writes the number of what counts beside that of what does not, so that 2 and 3 are not read as 23', () => {
-    const events = [{ day: day('2026-10-31'), count: 2 }, { day: day('2026-11-02'), count: 3 }];
-    const svg = recencyPicture({ ...landings, lookedBack: { firstDay: day('2026-05-01'), lastDay: day('2026-10-31'), words: '6 calendar months' }, events }, 268);
+    const events = [
+      { day: day('2026-10-31'), count: 2 },
+      { day: day('2026-11-02'), count: 3 },
+    ];
+    const svg = recencyPicture(
+      { ...landings, lookedBack: { firstDay: day('2026-05-01'), lastDay: day('2026-10-31'), words: '6 calendar months' }, events },
+      268,
+    );
     const heights = ['2', '3'].map((count) => new RegExp(`y="([\\d.]+)"[^>]*>${count}</text>`).exec(svg)?.[1]);
     expect(Math.abs(Number(heights[0]) - Number(heights[1]))).toBeGreaterThanOrEqual(20);
     const bottoms = numbersIn(svg).map(({ y }) => y);
@@ -46,7 +68,9 @@ describe('one item', () => {
     ['the last good day', 0, 'this is the last good day'],
     ['a day left', 1, '1 day left'],
     ['lapsed yesterday', -1, 'lapsed 1 day ago'],
-  ] as const)('counts days: %s', (_, left, words) => expect(written(recencyPicture({ ...landings, selected: { ...landings.selected, goodThroughDay: asOfDay + left } }, 276))).toContain(words));
+  ] as const)('counts days: %s', (_, left, words) =>
+    expect(written(recencyPicture({ ...landings, selected: { ...landings.selected, goodThroughDay: asOfDay + left } }, 276))).toContain(words),
+  );
 
   it('draws nothing as left where it has lapsed, or where no day is known', () => {
     for (const goodThroughDay of [asOfDay - 20, undefined]) {
@@ -58,7 +82,8 @@ describe('one item', () => {
   });
 
   it('fills only an OK', () => {
-    for (const verdict of ['CHECK', 'NO', 'UNKNOWN'] as const) expect(recencyPicture({ ...landings, selected: { ...landings.selected, verdict } }, 276)).not.toContain(okFill);
+    for (const verdict of ['CHECK', 'NO', 'UNKNOWN'] as const)
+      expect(recencyPicture({ ...landings, selected: { ...landings.selected, verdict } }, 276)).not.toContain(okFill);
     expect(recencyPicture(landings, 276)).toContain(okFill);
   });
 });
@@ -74,7 +99,18 @@ describe('events', () => {
   });
 
   it('stay apart where they have room, and lose their last binary bits', () => {
-    expect(groupedEvents([{ day: 10, count: 0.1 + 0.2 }, { day: 0, count: 2 }], (at) => at * 5)).toEqual([{ left: -5, right: 5, words: '2' }, { left: 45, right: 55, words: '0.3' }]);
+    expect(
+      groupedEvents(
+        [
+          { day: 10, count: 0.1 + 0.2 },
+          { day: 0, count: 2 },
+        ],
+        (at) => at * 5,
+      ),
+    ).toEqual([
+      { left: -5, right: 5, words: '2' },
+      { left: 45, right: 55, words: '0.3' },
+    ]);
   });
 });
 
@@ -91,8 +127,20 @@ describe('ticks', () => {
 });
 
 describe('a list', () => {
-  const others = Array.from({ length: 30 }, (_, index): Lapsing => ({ item: `paper ${index + 1}`, verdict: 'OK', goodThroughDay: asOfDay + ((index * 7) % 30) + 1 }));
-  const withOthers: RecencyRequest = { ...landings, others: [...others, { item: 'old <paper>', verdict: 'NO', goodThroughDay: asOfDay - 1 }, { item: 'lost paper', verdict: 'UNKNOWN' }, { item: 'engine', verdict: 'CHECK', hoursLeft: 7.25 }] };
+  const others = Array.from({ length: 30 }, (_, index): Lapsing => ({
+    item: `paper ${index + 1}`,
+    verdict: 'OK',
+    goodThroughDay: asOfDay + ((index * 7) % 30) + 1,
+  }));
+  const withOthers: RecencyRequest = {
+    ...landings,
+    others: [
+      ...others,
+      { item: 'old <paper>', verdict: 'NO', goodThroughDay: asOfDay - 1 },
+      { item: 'lost paper', verdict: 'UNKNOWN' },
+      { item: 'engine', verdict: 'CHECK', hoursLeft: 7.25 },
+    ],
+  };
 
   it('draws the eight that lapse next, in the order of the list, and says how many come later', () => {
     const svg = recencyPicture(withOthers, 276);
@@ -114,7 +162,14 @@ describe('a list', () => {
   });
 
   it.each([276, 505])('draws inside its edges at %i pixels, in text of 12, each line below the one before', (width) => {
-    const svg = recencyPicture({ ...withOthers, selected: { ...landings.selected, item: 'a very long item, of a class with a long name, in an aircraft with another' }, reason: 'a rule with a paragraph, and which reading of it is taken '.repeat(4) }, width);
+    const svg = recencyPicture(
+      {
+        ...withOthers,
+        selected: { ...landings.selected, item: 'a very long item, of a class with a long name, in an aircraft with another' },
+        reason: 'a rule with a paragraph, and which reading of it is taken '.repeat(4),
+      },
+      width,
+    );
     const height = Number(/height="(\d+)"/.exec(svg)?.[1]);
     expect(textSizes(svg)).toEqual([12]);
     for (const { x, y } of numbersIn(svg)) {

@@ -17,12 +17,19 @@ const bad: Readonly<Record<string, unknown>> = {
   'no such date': new Date(Number.NaN),
   'a date': new Date('2026-03-04T00:00:00Z'),
   'a row of two': [[1, 2]],
-  'a block': [[1, 2], [3, 4], [5, 6]],
+  'a block': [
+    [1, 2],
+    [3, 4],
+    [5, 6],
+  ],
   ragged: [[1, 2], [3]],
   'flat array': [1, 2, 3],
   object: { a: 1 },
   'column of errors': [['#REF!'], ['#N/A']],
-  'empty range': [['', ''], ['', '']],
+  'empty range': [
+    ['', ''],
+    ['', ''],
+  ],
 };
 
 const sentence = (name: string): RegExp => new RegExp(`^${name}: .+; got .+\\.$|^${name}: takes .+\\.$`, 's');
@@ -71,7 +78,15 @@ describe.each(registry.map((declaration) => ({ name: declaration.name, declarati
   });
 
   it('is blank where every required argument is blank', () => {
-    expect(flat(evaluate(declaration, names.map(() => ''), utcDateHost)).every((cell) => cell === '')).toBe(true);
+    expect(
+      flat(
+        evaluate(
+          declaration,
+          names.map(() => ''),
+          utcDateHost,
+        ),
+      ).every((cell) => cell === ''),
+    ).toBe(true);
   });
 
   it('refuses one argument too many', () => {

@@ -14,7 +14,10 @@ describe.each(registry.map((declaration) => ({ name: declaration.name, declarati
     wanted.forEach((row, r) =>
       row.forEach((cell, c) => {
         const value = got[r]?.[c];
-        if (typeof cell === 'number') expect(Math.abs(Number(value) - cell), `row ${r} column ${c}: got ${String(value)}, want ${cell}`).toBeLessThanOrEqual(example.tolerance ?? 1e-9);
+        if (typeof cell === 'number')
+          expect(Math.abs(Number(value) - cell), `row ${r} column ${c}: got ${String(value)}, want ${cell}`).toBeLessThanOrEqual(
+            example.tolerance ?? 1e-9,
+          );
         else expect(value).toBe(cell);
       }),
     );

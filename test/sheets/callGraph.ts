@@ -15,18 +15,27 @@ export interface FormulaCell {
 
 export const formulaCells = (templates: readonly SheetTemplate[]): FormulaCell[] =>
   templates.flatMap(({ name, cells }) =>
-    cells.flatMap(({ row, column, formula }) => (formula === undefined ? [] : [{ sheet: name, cell: address(row, column), formula, text: readFormula(formula) }])),
+    cells.flatMap(({ row, column, formula }) =>
+      formula === undefined ? [] : [{ sheet: name, cell: address(row, column), formula, text: readFormula(formula) }],
+    ),
   );
 
-export const ourCalls = (cells: readonly FormulaCell[]): string[] => cells.flatMap(({ sheet, cell, text }) => text.calls.filter(isOurs).map((name) => `${sheet} ${cell} ${name}`));
+export const ourCalls = (cells: readonly FormulaCell[]): string[] =>
+  cells.flatMap(({ sheet, cell, text }) => text.calls.filter(isOurs).map((name) => `${sheet} ${cell} ${name}`));
 
 const placesIn = (sheet: string, range: string): string[] => {
   const { startRow, startColumn, endRow, endColumn } = rangeFromA1(range);
-  return Array.from({ length: endRow - startRow + 1 }, (_, row) => Array.from({ length: endColumn - startColumn + 1 }, (__, column) => `${sheet}!${address(startRow + row + 1, startColumn + column + 1)}`)).flat();
+  return Array.from({ length: endRow - startRow + 1 }, (_, row) =>
+    Array.from({ length: endColumn - startColumn + 1 }, (__, column) => `${sheet}!${address(startRow + row + 1, startColumn + column + 1)}`),
+  ).flat();
 };
 
-/** The most of our calls that lie one behind the other up to the cells of a name, and the cells on that way. */
-export function longestChain(templates: readonly SheetTemplate[], workbook: HeadlessWorkbook, target: string): { readonly calls: number; readonly way: readonly string[] } {
+/** The most of our calls that lie one behind the other up to the cells of a name (to any cell where none is given), and the cells on that way. */
+export function longestChain(
+  templates: readonly SheetTemplate[],
+  workbook: HeadlessWorkbook,
+  target?: string,
+): { readonly calls: number; readonly way: readonly string[] } {
   const cells = formulaCells(templates);
   const rangesByName = new Map(templates.flatMap(({ name: sheet, names }) => names.map(({ name, range }) => [name, { sheet, range }] as const)));
   const makers = new Map<string, FormulaCell>();
@@ -42,14 +51,19 @@ export function longestChain(templates: readonly SheetTemplate[], workbook: Head
     const found = known.get(cell);
     if (found !== undefined) return found;
     known.set(cell, { calls: 0, way: [] });
-    const before = reads(cell).map(chainTo).reduce((longest, one) => (one.calls > longest.calls ? one : longest), { calls: 0, way: [] as readonly string[] });
+    const before = reads(cell)
+      .map(chainTo)
+      .reduce((longest, one) => (one.calls > longest.calls ? one : longest), { calls: 0, way: [] as readonly string[] });
     const here = cell.text.depthOfOurs === 0 ? [] : [`${cell.sheet} ${cell.cell} ${cell.text.calls.filter(isOurs).join(' ')}`];
     const answer = { calls: before.calls + cell.text.depthOfOurs, way: [...before.way, ...here] };
     known.set(cell, answer);
     return answer;
   };
-  const wanted = rangesByName.get(target);
-  if (wanted === undefined) throw new Error(`no sheet has the name ${target}`);
-  const ends = placesIn(wanted.sheet, wanted.range).flatMap((place) => makers.get(place) ?? []);
+  const cellsOf = (name: string): FormulaCell[] => {
+    const wanted = rangesByName.get(name);
+    if (wanted === undefined) throw new Error(`no sheet has the name ${name}`);
+    return placesIn(wanted.sheet, wanted.range).flatMap((place) => makers.get(place) ?? []);
+  };
+  const ends = target === undefined ? cells : cellsOf(target);
   return ends.map(chainTo).reduce((longest, one) => (one.calls > longest.calls ? one : longest), { calls: 0, way: [] as readonly string[] });
 }

@@ -1,15 +1,16 @@
 // The Descent and hold card, evaluated: what the pilot types, what the card answers, and that nothing missing passes for OK.
 import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { openHeadless, type CellResult, type HeadlessWorkbook } from '../../addon/local/engine/headless';
-import { descentHoldCard } from '../../sheets-templates/descentHoldCard';
+import { descentHoldCard } from '../../sheets-templates/card/sheet';
 import type { TemplateValue } from '../../sheets-templates/template';
+import { tripAsTyped } from '../support/tripAsTyped';
 
 const sheet = descentHoldCard.name;
 let workbook: HeadlessWorkbook;
 let undo: Record<string, TemplateValue> = {};
 
 beforeAll(async () => {
-  workbook = await openHeadless([descentHoldCard]);
+  workbook = await openHeadless([tripAsTyped, descentHoldCard]);
 });
 afterAll(() => workbook.dispose());
 afterEach(async () => {
@@ -21,7 +22,8 @@ afterEach(async () => {
 const value = (cell: string): CellResult => workbook.value(sheet, cell);
 /** Types values, and remembers what stood there. */
 async function type(cells: Record<string, TemplateValue>): Promise<void> {
-  const typed = (cell: string): TemplateValue => descentHoldCard.cells.find(({ row, column }) => `${'ABCDEFGHIJK'[column - 1]}${row}` === cell)?.value ?? '';
+  const typed = (cell: string): TemplateValue =>
+    descentHoldCard.cells.find(({ row, column }) => `${'ABCDEFGHIJK'[column - 1]}${row}` === cell)?.value ?? '';
   undo = { ...undo, ...Object.fromEntries(Object.keys(cells).map((cell) => [cell, typed(cell)])) };
   await workbook.set(sheet, cells);
 }
@@ -44,8 +46,11 @@ describe('the card as it comes', () => {
   });
 
   it('puts the start of the plan its miles before the crossing point', () => {
-    const total = workbook.values(sheet, 'A40:H49').filter(([from]) => from !== '').at(-1);
-    expect(value(entry('start down in'))).toBeCloseTo(34 - (Number(total?.[7]) - 8), 9);
+    const total = workbook
+      .values(sheet, 'A40:H49')
+      .filter(([from]) => from !== '')
+      .at(-1);
+    expect(value(entry('start, by schedule'))).toBeCloseTo(34 - (Number(total?.[7]) - 8), 9);
   });
 
   it('fits beside the panel at 1280 pixels', () => {
@@ -55,9 +60,35 @@ describe('the card as it comes', () => {
 
 describe('crossings', () => {
   it('takes eight, and names the one that decides', async () => {
-    await type({ A15: 'Fourth', B15: 20, D15: 9000, E15: 'at or below', A16: 'Fifth', B16: 70, D16: 3000, E16: 'at', A17: 'Sixth', B17: 75, D17: 3000, E17: 'at', A18: 'Seventh', B18: 80, D18: 2500, E18: 'at', A19: 'Eighth', B19: 90, D19: 2000, E19: 'at or above' });
+    await type({
+      A15: 'Fourth',
+      B15: 20,
+      D15: 9000,
+      E15: 'at or below',
+      A16: 'Fifth',
+      B16: 70,
+      D16: 3000,
+      E16: 'at',
+      A17: 'Sixth',
+      B17: 75,
+      D17: 3000,
+      E17: 'at',
+      A18: 'Seventh',
+      B18: 80,
+      D18: 2500,
+      E18: 'at',
+      A19: 'Eighth',
+      B19: 90,
+      D19: 2000,
+      E19: 'at or above',
+    });
     expect(value('F9')).toBe('Fourth');
-    expect(workbook.values(sheet, 'J12:J19').flat().filter((verdict) => verdict === 'OK').length).toBe(8);
+    expect(
+      workbook
+        .values(sheet, 'J12:J19')
+        .flat()
+        .filter((verdict) => verdict === 'OK').length,
+    ).toBe(8);
     expect(value('E2')).toBe('OK');
   });
 
@@ -67,7 +98,7 @@ describe('crossings', () => {
     expect(value('B2')).toBe('NO');
     expect(value('K13')).toMatch(/^\d,?\d* ft too high: start \d+\.\d NM behind$/);
     expect(value('E3')).toBe('NO');
-    expect(value('F3')).toMatch(/^the start lies [\d.]+ NM behind/);
+    expect(value('F3')).toMatch(/^by your schedule and the winds: the start lies [\d.]+ NM behind/);
   });
 
   it('is UNKNOWN with a half-filled row, with none, and without the altitude', async () => {
@@ -97,7 +128,10 @@ describe('the plan', () => {
 
   it('is never made from the fix itself where the miles before it are there, but no number', async () => {
     // The crossings read "8,0" as 8; with "eight" there is no crossing that decides.
-    for (const [miles, planned] of [['8,0', '8,0'], ['eight', '']] as const) {
+    for (const [miles, planned] of [
+      ['8,0', '8,0'],
+      ['eight', ''],
+    ] as const) {
       await type({ C13: miles });
       expect([value('B26'), value('B27'), value('B32'), value('E3'), value('B2')]).toEqual([planned, '', '', 'UNKNOWN', 'UNKNOWN']);
     }
@@ -114,7 +148,9 @@ describe('the plan', () => {
   it('is UNKNOWN where schedule or winds do not reach, and the reason is at hand', async () => {
     await type({ E34: 10000 });
     expect(value('E3')).toBe('UNKNOWN');
-    expect(workbook.sentences(sheet, 'A40')).toEqual(['DESCENT_PLAN: winds must reach from 7,000 to 11,000 feet, since nothing is extrapolated; got 3,000 to 10,000 feet.']);
+    expect(workbook.sentences(sheet, 'A39')).toEqual([
+      'DESCENT_PLAN: winds must reach from 7,000 to 11,000 feet, since nothing is extrapolated; got 3,000 to 10,000 feet.',
+    ]);
   });
 });
 
@@ -127,7 +163,20 @@ describe('the hold', () => {
       await type({ [entry('hold on the side')]: point.toLowerCase() });
       expect(value(inbound), point).toBe((index * 22.5 + 180) % 360 || 360);
     }
-    for (const [side, course] of [['south-west', 45], ['North', 180], ['north north east', 202.5], ['SOUTH', 360], [0, 180], [180, 360], [43, 223]] as const) {
+    for (const [side, course] of [
+      ['south-west', 45],
+      ['North', 180],
+      ['north north east', 202.5],
+      ['SOUTH', 360],
+      [0, 180],
+      [180, 360],
+      [43, 223],
+      ['hold west', 90],
+      ['R270', 90],
+      ['r-090', 270],
+      ['270 radial', 90],
+      ['Radial 180', 360],
+    ] as const) {
       await type({ [entry('hold on the side')]: side });
       expect(value(inbound), String(side)).toBe(course);
     }
@@ -156,7 +205,7 @@ describe('the hold', () => {
   });
 
   it('works across midnight', async () => {
-    await type({ [entry('time now')]: '2350Z', [entry('clearance expected')]: '0010Z' });
+    await type({ [entry('time now')]: '2350Z', [entry('EFC')]: '0010Z' });
     expect(value(`A${rowOf('laps until then') + 1}`)).toBeCloseTo(20 / Number(brief('lap minutes')), 9);
   });
 });

@@ -30,7 +30,8 @@ interface Corner {
   readonly column: number;
 }
 
-const rangeBetween = (left: Corner, right: Corner): string => a1FromRange({ startRow: left.row - 1, startColumn: left.column - 1, endRow: right.row - 1, endColumn: right.column - 1 });
+const rangeBetween = (left: Corner, right: Corner): string =>
+  a1FromRange({ startRow: left.row - 1, startColumn: left.column - 1, endRow: right.row - 1, endColumn: right.column - 1 });
 
 function rangesOf(tokens: readonly MarkedToken[]): FormulaText['ranges'] {
   return tokens.flatMap(({ token }) => {
@@ -58,7 +59,9 @@ function depthOfOurs(tokens: readonly MarkedToken[]): number {
 export function readFormula(formula: string): FormulaText {
   const text = formula.replace(/^=/, '');
   const tokens = getTokens(text);
-  const identifiers = tokens.flatMap(({ token }, index) => (typeof token === 'object' && 'Ident' in token ? [{ name: token.Ident, called: tokens[index + 1]?.token === 'LeftParenthesis' }] : []));
+  const identifiers = tokens.flatMap(({ token }, index) =>
+    typeof token === 'object' && 'Ident' in token ? [{ name: token.Ident, called: tokens[index + 1]?.token === 'LeftParenthesis' }] : [],
+  );
   const numbers = tokens.filter(({ token }) => typeof token === 'object' && 'Number' in token).map(({ start, end }) => text.slice(start, end));
   return {
     calls: identifiers.filter(({ called }) => called).map(({ name }) => name.toUpperCase()),

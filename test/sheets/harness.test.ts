@@ -1,7 +1,6 @@
 // The headless workbook with a tiny sheet: what crosses between the engine and the registry, and how errors are kept.
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
-import { isDatePattern } from '../../addon/local/engine/engineValues';
 import { isoFromSerial, serialFromIso } from '../../addon/workbook/serialDates';
 import { tinyTemplate } from '../support/tinyTemplate';
 import { changedTemplates, everything, type Changes } from './changedTemplates';
@@ -73,7 +72,16 @@ describe('the headless workbook', () => {
   });
 
   it('takes the empty text of a formula for text, whatever was calculated before it, and an empty cell for 0', async () => {
-    const cells = { G2: '=IF(TRUE,"","")', G3: '=G2*2', G4: '=ISBLANK(G2)', G5: '=ISA_TEMPERATURE(A14)', G6: '=G5+1', G7: '=G20*2', G8: '=SUM(G2:G5)', G9: '=B12+1' };
+    const cells = {
+      G2: '=IF(TRUE,"","")',
+      G3: '=G2*2',
+      G4: '=ISBLANK(G2)',
+      G5: '=ISA_TEMPERATURE(A14)',
+      G6: '=G5+1',
+      G7: '=G20*2',
+      G8: '=SUM(G2:G5)',
+      G9: '=B12+1',
+    };
     await workbook.set(sheet, cells);
     const column = () => workbook.values(sheet, 'G3:G9').flat();
     const right = ['#VALUE!', false, '', '#VALUE!', 0, '#VALUE!', '#VALUE!'];
@@ -100,7 +108,21 @@ describe('the headless workbook', () => {
 });
 
 describe('a spill that changes', () => {
-  const first = { A30: 0, A31: 10000, A32: 20000, D30: '=ISA_TEMPERATURE(A30:A32)', E30: '=D31', E31: '=IFERROR(MATCH(-4.812,D30:D32,0),"none")', E32: '=SUM(D30:D32)', E33: '=INDEX(D30:D32,3)', E34: '=COUNTIF(D30:D32,"<0")', E35: '=IFERROR(E30+E33,"lost")', F30: '=D31:D32*2', G30: '=F31+1', G31: '=IFERROR(F30+1,"none")' };
+  const first = {
+    A30: 0,
+    A31: 10000,
+    A32: 20000,
+    D30: '=ISA_TEMPERATURE(A30:A32)',
+    E30: '=D31',
+    E31: '=IFERROR(MATCH(-4.812,D30:D32,0),"none")',
+    E32: '=SUM(D30:D32)',
+    E33: '=INDEX(D30:D32,3)',
+    E34: '=COUNTIF(D30:D32,"<0")',
+    E35: '=IFERROR(E30+E33,"lost")',
+    F30: '=D31:D32*2',
+    G30: '=F31+1',
+    G31: '=IFERROR(F30+1,"none")',
+  };
   const changes: Record<string, Changes> = {
     'to an error': { D30: '=ISA_TEMPERATURE("warm")' },
     'to one value': { D30: '=ISA_TEMPERATURE(A31)' },
@@ -120,15 +142,72 @@ describe('a spill that changes', () => {
     const changed = changedTemplates(templates, sheet, change);
     const fresh = await openHeadless(changed);
     expect(everything(changed, workbook)).toEqual(everything(changed, fresh));
-    await workbook.set(sheet, Object.fromEntries(Object.keys(change).map((cell) => [cell, Object.entries(first).find(([key]) => key === cell)?.[1] ?? ''])));
+    await workbook.set(
+      sheet,
+      Object.fromEntries(Object.keys(change).map((cell) => [cell, Object.entries(first).find(([key]) => key === cell)?.[1] ?? ''])),
+    );
     expect(everything(templates, workbook)).toEqual(before);
     workbook.dispose();
     fresh.dispose();
   });
 });
 
-describe('number formats', () => {
-  it.each(['yyyy-mm-dd', 'd mmm yy', 'hh:mm', '[h]:mm', '[$-409]d/m/yyyy'])('%s shows a date or time', (pattern) => expect(isDatePattern(pattern)).toBe(true));
-  it.each(['General', '', '#,##0', '0.0%', '0 "days"', '0\\d', '[Red]0', '@'])('%s shows no date', (pattern) => expect(isDatePattern(pattern)).toBe(false));
+describe('a spill that another one blocks', () => {
+  const cold = 20000;
+  const first = {
+    ...{ A40: 0, A41: 10000, A42: cold, A43: cold, A44: cold, A45: cold, B40: 15000 },
+    ...{ D40: '=FILTER(A40:A45,A40:A45<B40)', D44: '=ISA_TEMPERATURE(A41:A42)', E44: '=SUM(D44:D46)' },
+  };
+  const grown = { A42: 500, A43: 1000, A44: 2000, A45: 3000 };
+  const back = { A42: cold, A43: cold, A44: cold, A45: cold };
+
+  it.each([
+    ['with the one below calculated again', back],
+    ['alone', { A43: cold, A44: cold, A45: cold }],
+    ['because the one below is gone', { D44: '' }],
+  ] as const)('comes back %s', async (_, change) => {
+    const opened = changedTemplates([tinyTemplate], sheet, first);
+    const workbook = await openHeadless(opened);
+    await workbook.set(sheet, grown);
+    expect(workbook.value(sheet, 'D40')).toBe('#SPILL!');
+    const fresh = await openHeadless(changedTemplates(changedTemplates(opened, sheet, grown), sheet, change));
+    await workbook.set(sheet, change);
+    expect(everything(opened, workbook)).toEqual(everything(opened, fresh));
+    expect(workbook.value(sheet, 'D40')).toBe(0);
+    workbook.dispose();
+    fresh.dispose();
+  });
+});
+
+describe('serial numbers', () => {
   it('counts days from 30 December 1899', () => expect(serialFromIso('1900-01-01')).toBe(2));
+});
+
+describe('a formula that looks where another one worked something out', () => {
+  it.each([
+    ['row numbers', '=SUMPRODUCT((ROW(A50:A53)=51)*1)', 1],
+    ['row numbers, all but one', '=SUMPRODUCT((ROW(A50:A53)<>51)*1)', 3],
+    ['two columns joined with a text', '=SUMPRODUCT(((A50:B53&"")="x")*1)', 1],
+  ])('finds what stands there: %s', async (_, formula, counted) => {
+    // The engine noted what the first formula works out as if it stood in the cells below it, or in the first columns.
+    const cells = {
+      ...{ A50: 1, A51: 'x', A52: 7, A53: 7, B50: 2, B51: 3, B52: 4, B53: 5 },
+      ...{
+        F50: formula,
+        F51: 7,
+        F52: 8,
+        F53: 51,
+        G50: '=SUMPRODUCT((F51:F53=7)*1)',
+        G51: '=SUMPRODUCT((F51:F53=51)*1)',
+        G52: '=SUMPRODUCT((A50:A53=7)*1)',
+      },
+    };
+    const workbook = await openHeadless(changedTemplates([tinyTemplate], sheet, cells));
+    expect(workbook.values(sheet, 'F50:G52')).toEqual([
+      [counted, 1],
+      [7, 1],
+      [8, 2],
+    ]);
+    workbook.dispose();
+  });
 });

@@ -5,16 +5,20 @@ import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { EngineModule } from '../../addon/local/engine/engineValues';
 import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
-import { mendEngine } from '../../addon/local/engine/mendEngine';
+import { patchEngine } from '../../addon/local/engine/patchEngine';
 import { tinyTemplate } from '../support/tinyTemplate';
 import type { SheetTemplate, TemplateCell } from '../../sheets-templates/template';
 
 const engine = createRequire(import.meta.url)('@univerjs/engine-formula') as EngineModule;
-mendEngine(engine);
+patchEngine(engine);
 
 describe("the engine's notes of a column", () => {
   it('hold each row under its last value alone', () => {
-    const note = fc.record({ row: fc.nat({ max: 12 }), value: fc.constantFrom<string | number | null>('', null, 0, 1, 2, 2.5, 'OK', 'ok', 'NO'), cleared: fc.boolean() });
+    const note = fc.record({
+      row: fc.nat({ max: 12 }),
+      value: fc.constantFrom<string | number | null>('', null, 0, 1, 2, 2.5, 'OK', 'ok', 'NO'),
+      cleared: fc.boolean(),
+    });
     fc.assert(
       fc.property(fc.array(note, { maxLength: 60 }), (notes) => {
         const index = engine.CELL_INVERTED_INDEX_CACHE;
@@ -43,7 +47,12 @@ describe("the engine's notes of a column", () => {
 
 describe('a sheet with look-ups over a spilled and a filled-down column', () => {
   const rows = 40;
-  const cell = (row: number, column: number, content: Omit<TemplateCell, 'row' | 'column' | 'style'>): TemplateCell => ({ row, column, style: 'computed', ...content });
+  const cell = (row: number, column: number, content: Omit<TemplateCell, 'row' | 'column' | 'style'>): TemplateCell => ({
+    row,
+    column,
+    style: 'computed',
+    ...content,
+  });
   const line = Array.from({ length: rows }, (_, index) => index + 1);
   const template: SheetTemplate = {
     ...tinyTemplate,

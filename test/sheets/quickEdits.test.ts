@@ -5,6 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { sheetTemplates } from '../../sheets-templates';
 import type { TemplateValue } from '../../sheets-templates/template';
+import { tripRows } from '../../sheets-templates/trip/rows';
 import { everything } from './changedTemplates';
 
 /** Two edits that are far apart, but meet in the verdict of the trip; in turn this way and back. */
@@ -36,5 +37,24 @@ describe('two edits, the second while the first is on its way', () => {
       await pause(delay);
     }
     await expect.poll(() => everything(sheetTemplates, quick), { timeout: 5000 }).toEqual(everything(sheetTemplates, patient));
+  });
+});
+
+// Answers found before rows moved belong to other rows now: written there, they would stay in cells that hold no formula.
+describe('a row put in, and taken out while the sheets are being calculated', () => {
+  let workbook: HeadlessWorkbook;
+  let before: unknown;
+  beforeAll(async () => {
+    workbook = await openHeadless(sheetTemplates);
+    before = everything(sheetTemplates, workbook);
+  });
+  afterAll(() => workbook.dispose());
+
+  it.each(Array.from({ length: 6 }, (_, index) => 10 + index * 24))('after %i milliseconds', async (delay) => {
+    const putIn = workbook.insertRows('Trip sheet', tripRows.reserve, 1);
+    await pause(delay);
+    await workbook.removeRows('Trip sheet', tripRows.reserve, 1);
+    await putIn;
+    expect(everything(sheetTemplates, workbook)).toEqual(before);
   });
 });

@@ -18,8 +18,21 @@ export function ownSheet(name: string, contents: Readonly<Record<string, Templat
   const [rows, columns] = [Math.max(...cells.map(({ row }) => row)) + 30, Math.max(...cells.map(({ column }) => column)) + 12];
   return {
     // No template has this name, so the snapshot carries no mark; the engine wants some key that no sheet beside it has.
-    key: `own ${name}` as SheetTemplate['key'], name, version: 1, rows, columns, columnWidths: Array<number>(columns).fill(80), rowHeights: {}, frozenRows: 0,
-    cells, merges: [], validations: [], verdictRanges: [], names: [], charts: [], print: { landscape: false },
+    key: `own ${name}` as SheetTemplate['key'],
+    name,
+    version: 1,
+    rows,
+    columns,
+    columnWidths: Array<number>(columns).fill(80),
+    rowHeights: {},
+    frozenRows: 0,
+    cells,
+    merges: [],
+    validations: [],
+    verdictRanges: [],
+    names: [],
+    charts: [],
+    print: { landscape: false },
   };
 }
 
@@ -33,13 +46,21 @@ function sheetOf(template: SheetTemplate, workbook: HeadlessWorkbook): SheetSnap
 }
 
 /** `templates` are those that the workbook was opened with; typing over a formula later does not show in `formulas`. */
-export const headlessSnapshot = (templates: readonly SheetTemplate[], workbook: HeadlessWorkbook, selected: WorkbookSnapshot['selected']): WorkbookSnapshot => ({
+export const headlessSnapshot = (
+  templates: readonly SheetTemplate[],
+  workbook: HeadlessWorkbook,
+  selected: WorkbookSnapshot['selected'],
+): WorkbookSnapshot => ({
   sheets: templates.map((template) => sheetOf(template, workbook)),
   names: templates.flatMap(({ name: sheet, names }) => names.map(({ name, range }) => ({ name, sheet, range: range.replace(/\$/g, '') }))),
   selected,
 });
 
-export const selecting = (workbook: WorkbookSnapshot, sheet: string, row: number, column = 1): WorkbookSnapshot => ({ ...workbook, selected: { sheet, row, column } });
+export const selecting = (workbook: WorkbookSnapshot, sheet: string, row: number, column = 1): WorkbookSnapshot => ({
+  ...workbook,
+  selected: { sheet, row, column },
+});
 
 /** The workbook after a user has inserted empty rows before a row of a sheet: cells, formulas and names move as spreadsheets move them. */
-export const withRowsInserted = (workbook: WorkbookSnapshot, sheet: string, before: number, count: number): WorkbookSnapshot => edited(workbook, { sheet, lines: 'row', at: before, inserted: count });
+export const withRowsInserted = (workbook: WorkbookSnapshot, sheet: string, before: number, count: number): WorkbookSnapshot =>
+  edited(workbook, { sheet, lines: 'row', at: before, inserted: count });

@@ -1,13 +1,29 @@
 // Makers of loadings for the tests of points, burn and remedy.
-import { envelopeFromPoints } from '../../core/balance';
-import type { LoadingCase, LoadingPoint, LoadingResult, Station } from '../../core/loading';
-import type { Tank } from '../../core/tanks';
+import { envelopeFromPoints } from '../../core/loading/balance';
+import type { LoadingCase, LoadingPoint, LoadingResult, Station } from '../../core/loading/flight';
+import type { Tank } from '../../core/loading/tanks';
 
 export const station = (name: string, weight: number, arm: number, lateralArm?: number): Station => ({ name, weight, arm, lateralArm });
-export const level = (arm: number, upTo = 200): Tank['arms'] => [{ quantity: 0, arm }, { quantity: upTo, arm }];
-export const tank = (name: string, quantity: number, order: number, arms: Tank['arms'], lateralArm?: number): Tank => ({ name, quantity, order, arms, lateralArm });
+export const level = (arm: number, upTo = 200): Tank['arms'] => [
+  { quantity: 0, arm },
+  { quantity: upTo, arm },
+];
+export const tank = (name: string, quantity: number, order: number, arms: Tank['arms'], lateralArm?: number): Tank => ({
+  name,
+  quantity,
+  order,
+  arms,
+  lateralArm,
+});
 export const box = (low: number, high: number, bottom: number, top: number) =>
-  envelopeFromPoints([[low, bottom], [low, top], [high, top], [high, bottom]].map(([arm = 0, weight = 0]) => ({ arm, weight })));
+  envelopeFromPoints(
+    [
+      [low, bottom],
+      [low, top],
+      [high, top],
+      [high, bottom],
+    ].map(([arm = 0, weight = 0]) => ({ arm, weight })),
+  );
 export const noLimits = { zeroFuel: undefined, takeoff: undefined, landing: undefined };
 
 export const plain: LoadingCase = {

@@ -19,6 +19,7 @@ export interface PublishedRow {
 }
 
 const folder = fileURLToPath(new URL('../published/', import.meta.url));
+const tables = readdirSync(folder, { recursive: true, encoding: 'utf8' });
 
 /** Half of the last printed digit: 0.005 for "84.81", 0.5 for "5718". */
 export function halfLastDigit(printed: string): number {
@@ -42,10 +43,12 @@ function row(file: string, line: string): PublishedRow {
 }
 
 export function publishedFiles(): { readonly file: string; readonly declaredRows: number; readonly rows: readonly PublishedRow[] }[] {
-  return readdirSync(folder)
+  return tables
     .filter((name) => name.endsWith('.txt') && name !== 'knownDeviations.txt')
     .map((file) => {
-      const lines = readFileSync(`${folder}${file}`, 'utf8').split('\n').filter((line) => line.trim() !== '');
+      const lines = readFileSync(`${folder}${file}`, 'utf8')
+        .split('\n')
+        .filter((line) => line.trim() !== '');
       const declared = lines.map((line) => /^# rows: (\d+)$/.exec(line)?.[1]).find((count) => count !== undefined);
       return { file, declaredRows: Number(declared), rows: lines.filter((line) => !line.startsWith('#')).map((line) => row(file, line)) };
     });
@@ -53,6 +56,8 @@ export function publishedFiles(): { readonly file: string; readonly declaredRows
 
 /** Ids of published rows that we miss, each with its reason: `id | reason`. */
 export function knownDeviations(): ReadonlyMap<string, string> {
-  const lines = readFileSync(`${folder}knownDeviations.txt`, 'utf8').split('\n').filter((line) => line.trim() !== '' && !line.startsWith('#'));
+  const lines = readFileSync(`${folder}knownDeviations.txt`, 'utf8')
+    .split('\n')
+    .filter((line) => line.trim() !== '' && !line.startsWith('#'));
   return new Map(lines.map((line) => line.split('|').map((field) => field.trim()) as [string, string]));
 }

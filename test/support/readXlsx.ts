@@ -42,12 +42,18 @@ const all = (within: Document | Element, tag: string): Element[] => Array.from(w
 const attributes = (element: Element): Attributes => Object.fromEntries(Array.from(element.attributes).map(({ name, value }) => [name, value]));
 const attribute = (element: Element | undefined, name: string): string | undefined => element?.getAttribute(name) ?? undefined;
 const unescaped = (text: string): string => text.replace(/_x([0-9A-F]{4})_/gi, (_, code: string) => String.fromCharCode(parseInt(code, 16)));
-const textIn = (element: Element): string => unescaped(all(element, 't').map(({ textContent }) => textContent ?? '').join(''));
+const textIn = (element: Element): string =>
+  unescaped(
+    all(element, 't')
+      .map(({ textContent }) => textContent ?? '')
+      .join(''),
+  );
 
 type Look = Omit<ReadCell, 'value' | 'type'>;
 
 function looksIn(styles: Document): Look[] {
-  const children = (tag: string): Element[] => Array.from(all(styles, tag)[0]?.childNodes ?? []).filter((node): node is Element => node.nodeType === 1);
+  const children = (tag: string): Element[] =>
+    Array.from(all(styles, tag)[0]?.childNodes ?? []).filter((node): node is Element => node.nodeType === 1);
   const formats = new Map(all(styles, 'numFmt').map((one) => [attribute(one, 'numFmtId'), attribute(one, 'formatCode')]));
   // Formats that every program knows by number (18.8.30), of which ours are these.
   const known: Readonly<Record<string, string>> = { 0: 'General', 1: '0', 2: '0.00', 3: '#,##0', 4: '#,##0.00', 49: '@' };
@@ -65,7 +71,9 @@ function looksIn(styles: Document): Look[] {
       size: Number(attribute(font && all(font, 'sz')[0], 'val')),
       wrap: ['1', 'true'].includes(attribute(alignment, 'wrapText') ?? ''),
       across: attribute(alignment, 'horizontal'),
-      borders: ['top', 'right', 'bottom', 'left'].filter((side) => border !== undefined && all(border, side).some((one) => attribute(one, 'style') !== undefined)),
+      borders: ['top', 'right', 'bottom', 'left'].filter(
+        (side) => border !== undefined && all(border, side).some((one) => attribute(one, 'style') !== undefined),
+      ),
     };
   });
 }
@@ -117,15 +125,31 @@ export function readXlsx(bytes: Uint8Array): ReadSheet[] {
       if (look === undefined) throw new Error(`${path}: a style that is not there`);
       return [attribute(cell, 'r') ?? '', { ...look, type, value: valueOf(cell, type, texts) }];
     });
-    const notes = relations.filter(({ kind }) => kind === 'comments').flatMap((one) => all(parse(one.path), 'comment')).map((one) => [attribute(one, 'ref') ?? '', textIn(one)]);
-    const charts = relations.filter(({ kind }) => kind === 'drawing').flatMap((one) => related(one.path)).filter(({ kind }) => kind === 'chart').map((one) => textOf(one.path));
+    const notes = relations
+      .filter(({ kind }) => kind === 'comments')
+      .flatMap((one) => all(parse(one.path), 'comment'))
+      .map((one) => [attribute(one, 'ref') ?? '', textIn(one)]);
+    const charts = relations
+      .filter(({ kind }) => kind === 'drawing')
+      .flatMap((one) => related(one.path))
+      .filter(({ kind }) => kind === 'chart')
+      .map((one) => textOf(one.path));
     const [setUp] = all(page, 'pageSetup');
     const [pane] = all(page, 'pane');
     return {
-      name: attribute(sheet, 'name') ?? '', hidden: attribute(sheet, 'state') === 'hidden', cells: new Map(cells), formulas: all(page, 'f').length,
-      merges: all(page, 'mergeCell').map((one) => attribute(one, 'ref') ?? ''), columns: all(page, 'col').map(attributes), rows: all(page, 'row').map(attributes),
-      pane: pane && attributes(pane), print: setUp === undefined ? {} : attributes(setUp), foot: all(page, 'oddFooter')[0]?.textContent ?? '',
-      notes: Object.fromEntries(notes) as Record<string, string>, links: Object.fromEntries(all(page, 'hyperlink').map((one) => [attribute(one, 'ref') ?? '', attribute(one, 'location') ?? ''])), charts,
+      name: attribute(sheet, 'name') ?? '',
+      hidden: attribute(sheet, 'state') === 'hidden',
+      cells: new Map(cells),
+      formulas: all(page, 'f').length,
+      merges: all(page, 'mergeCell').map((one) => attribute(one, 'ref') ?? ''),
+      columns: all(page, 'col').map(attributes),
+      rows: all(page, 'row').map(attributes),
+      pane: pane && attributes(pane),
+      print: setUp === undefined ? {} : attributes(setUp),
+      foot: all(page, 'oddFooter')[0]?.textContent ?? '',
+      notes: Object.fromEntries(notes) as Record<string, string>,
+      links: Object.fromEntries(all(page, 'hyperlink').map((one) => [attribute(one, 'ref') ?? '', attribute(one, 'location') ?? ''])),
+      charts,
     };
   });
 }

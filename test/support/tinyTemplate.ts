@@ -1,7 +1,12 @@
 // A sheet of a few cells that shows each trait of the engine's adapter; invented, and used by tests only.
 import type { SheetTemplate, TemplateCell } from '../../sheets-templates/template';
 
-const cell = (row: number, column: number, content: Omit<TemplateCell, 'row' | 'column' | 'style'>, style: TemplateCell['style'] = 'computed'): TemplateCell => ({ row, column, style, ...content });
+const cell = (
+  row: number,
+  column: number,
+  content: Omit<TemplateCell, 'row' | 'column' | 'style'>,
+  style: TemplateCell['style'] = 'computed',
+): TemplateCell => ({ row, column, style, ...content });
 
 export const tinyTemplate: SheetTemplate = {
   key: 'trip',
@@ -49,7 +54,14 @@ export const tinyTemplate: SheetTemplate = {
   ],
   charts: [
     {
-      title: 'Tiny chart', description: 'Temperatures.', xTitle: 'C', yTitle: 'ft', row: 2, column: 4, width: 320, height: 240,
+      title: 'Tiny chart',
+      description: 'Temperatures.',
+      xTitle: 'C',
+      yTitle: 'ft',
+      row: 2,
+      column: 4,
+      width: 320,
+      height: 240,
       series: [{ title: 'standard', x: 'B10:B12', y: 'A10:A12', drawn: 'line' }],
     },
   ],

@@ -1,5 +1,5 @@
 // The sheets with an entry of its own in every cell, so that nothing can arrive in the wrong place unseen.
-import type { CarriedInputs } from '../../addon/workbook/carryInputs';
+import type { MigratedEntries } from '../../addon/workbook/migrateEntries';
 import type { CellPlace, CellValue, WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
 import { address } from '../../sheets-templates/build';
@@ -23,9 +23,16 @@ export const isSingle = (template: SheetTemplate, { row, column }: CellPlace): b
 };
 
 /** The sheets as written, each entry with a number of its own; of every list the upper half, so that rows may be inserted. */
-export function uniqueBook(templates: readonly SheetTemplate[] = sheetTemplates): { readonly book: WorkbookSnapshot; readonly filled: ReadonlyMap<string, CellValue> } {
+export function uniqueBook(templates: readonly SheetTemplate[] = sheetTemplates): {
+  readonly book: WorkbookSnapshot;
+  readonly filled: ReadonlyMap<string, CellValue>;
+} {
   const filled = new Map<string, CellValue>();
-  let book: WorkbookSnapshot = { sheets: templates.map(writtenSheet), names: templates.flatMap(({ name: sheet, names }) => names.map(({ name, range }) => ({ name, sheet, range }))), selected };
+  let book: WorkbookSnapshot = {
+    sheets: templates.map(writtenSheet),
+    names: templates.flatMap(({ name: sheet, names }) => names.map(({ name, range }) => ({ name, sheet, range }))),
+    selected,
+  };
   for (const template of templates) {
     const entries = template.cells.filter(isEntry);
     const contents = entries.map((cell, index) => {
@@ -48,4 +55,5 @@ function templateHalf({ cells }: SheetTemplate, { row, column }: CellPlace): boo
   return last > first && row > (first + last) / 2;
 }
 
-export const carried = ({ entries }: CarriedInputs): Map<string, CellValue> => new Map(entries.flatMap(({ key, cells }) => cells.map(({ row, column, content }) => [`${key} ${address(row, column)}`, content] as const)));
+export const carried = ({ entries }: MigratedEntries): Map<string, CellValue> =>
+  new Map(entries.flatMap(({ key, cells }) => cells.map(({ row, column, content }) => [`${key} ${address(row, column)}`, content] as const)));

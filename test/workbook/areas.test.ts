@@ -25,7 +25,14 @@ describe('areasOf', () => {
     );
   });
 
-  it('joins equal runs of rows into one rectangle', () => expect(areasOf([[true, true], [true, true], [false, true]]).map(areaText)).toEqual(['A1:B2', 'B3']));
+  it('joins equal runs of rows into one rectangle', () =>
+    expect(
+      areasOf([
+        [true, true],
+        [true, true],
+        [false, true],
+      ]).map(areaText),
+    ).toEqual(['A1:B2', 'B3']));
 });
 
 describe('equalRuns', () => {
@@ -50,7 +57,14 @@ function fewestByTrying(widths: readonly (number | undefined)[], fresh?: number)
     for (let to = from; to < widths.length; to += 1) {
       const shown = new Set(widths.slice(from, to + 1).filter((width) => width !== undefined));
       if (shown.size !== 1) continue;
-      best = Math.min(best, 1 + fewestByTrying(widths.map((width, index) => (index >= from && index <= to ? undefined : width)), fresh));
+      best = Math.min(
+        best,
+        1 +
+          fewestByTrying(
+            widths.map((width, index) => (index >= from && index <= to ? undefined : width)),
+            fresh,
+          ),
+      );
     }
   }
   return best;

@@ -3,7 +3,11 @@ import { describe, expect, it } from 'vitest';
 import { referencesOf, rewriteFormula } from '../../addon/workbook/formulaText';
 
 const names = {
-  sheets: new Map([['Trip sheet', 'Trip sheet 2'], ['Start', 'Start 3'], ["Ann's", "Ann's 2"]]),
+  sheets: new Map([
+    ['Trip sheet', 'Trip sheet 2'],
+    ['Start', 'Start 3'],
+    ["Ann's", "Ann's 2"],
+  ]),
   ranges: new Map([['as_of', 'as_of_2']]),
 };
 
@@ -18,7 +22,7 @@ describe('rewriteFormula', () => {
     ['=IF(as_of>B1,as_of,"as_of")', '=IF(as_of_2>B1;as_of_2;"as_of")', 'a name of a range, not the same word in a string'],
     ['=as_of(1,2)', '=as_of(1;2)', 'a function is no range name'],
     ['=last_as_of+as_of_day', '=last_as_of+as_of_day', 'only whole words'],
-    ["=\"'Trip sheet'!A1\"", "=\"'Trip sheet'!A1\"", 'a reference quoted as text'],
+    ['="\'Trip sheet\'!A1"', '="\'Trip sheet\'!A1"', 'a reference quoted as text'],
     ["='Trip sheet'!A1&\"'\"&'Trip sheet'!B1", "='Trip sheet 2'!A1&\"'\"&'Trip sheet 2'!B1", 'an apostrophe in a string'],
     ['=Größe!A1+Straße_2!B2', "='Größe'!A1+'Straße_2'!B2", 'names beyond a to z'],
     ['=#REF!+#DIV/0!+Start!A1', "=#REF!+#DIV/0!+'Start 3'!A1", 'an error is no sheet'],

@@ -16,7 +16,11 @@ const template: SheetTemplate = { ...tinyTemplate, cells };
 
 describe('withEntries', () => {
   it('puts each entry into its cell, formulas as formulas, and keeps looks and notes', () => {
-    const filled = withEntries(template, [{ row: 1, column: 2, content: 7 }, { row: 2, column: 2, content: false }, { row: 3, column: 2, content: '=A1' }]);
+    const filled = withEntries(template, [
+      { row: 1, column: 2, content: 7 },
+      { row: 2, column: 2, content: false },
+      { row: 3, column: 2, content: '=A1' },
+    ]);
     expect({ ...filled, cells }).toEqual(template);
     expect(filled.cells).toEqual([
       cells[0],
@@ -39,12 +43,27 @@ describe('withEntries', () => {
     expect(() => withEntries(template, [{ row: 4, column: 2, content: 1 }])).toThrow(`has no entry cell B4, where an entry was to go.`);
     expect(() => withEntries(template, [{ row: 5, column: 2, content: 1 }])).toThrow('has no entry cell B5');
     expect(() => withEntries(template, [{ row: 9, column: 9, content: 1 }])).toThrow('has no entry cell I9');
-    expect(() => withEntries(template, [{ row: 1, column: 2, content: 1 }, { row: 1, column: 2, content: 2 }])).toThrow('Two entries were to go into one cell');
+    expect(() =>
+      withEntries(template, [
+        { row: 1, column: 2, content: 1 },
+        { row: 1, column: 2, content: 2 },
+      ]),
+    ).toThrow('Two entries were to go into one cell');
   });
 
   it('goes on below the tinted rows of a list, with the look of its last row, and nowhere else', () => {
-    const list: SheetTemplate = { ...tinyTemplate, rows: 9, cells: [{ row: 1, column: 1, value: 'day', style: 'columnHead' }, { row: 2, column: 1, value: 3, style: 'input', format: 'date', note: 'When.' }, { row: 3, column: 1, style: 'input', format: 'date' }] };
-    expect(withEntries(list, [{ row: 9, column: 1, content: 7 }]).cells.slice(3)).toEqual([{ row: 9, column: 1, style: 'input', format: 'date', value: 7 }]);
+    const list: SheetTemplate = {
+      ...tinyTemplate,
+      rows: 9,
+      cells: [
+        { row: 1, column: 1, value: 'day', style: 'columnHead' },
+        { row: 2, column: 1, value: 3, style: 'input', format: 'date', note: 'When.' },
+        { row: 3, column: 1, style: 'input', format: 'date' },
+      ],
+    };
+    expect(withEntries(list, [{ row: 9, column: 1, content: 7 }]).cells.slice(3)).toEqual([
+      { row: 9, column: 1, style: 'input', format: 'date', value: 7 },
+    ]);
     expect(() => withEntries(list, [{ row: 10, column: 1, content: 7 }])).toThrow('has no entry cell A10');
     expect(() => withEntries({ ...list, cells: list.cells.slice(0, 2) }, [{ row: 9, column: 1, content: 7 }])).toThrow('has no entry cell A9');
   });

@@ -1,6 +1,6 @@
 // The panel's host inside Google Sheets: google.script.run, turned into promises.
 import type { PanelAnswer, PanelGiven, PanelHost, PanelQuestion, PanelReply } from '../../panel/host';
-import type { PanelScript } from '../panelDoor';
+import type { PanelScript } from '../panelApi';
 import { reasonOf } from '../reason';
 
 /** The little of google.script.run that is used: the script's own functions, which answer through the handlers. */

@@ -30,9 +30,19 @@ export function a1FromRange({ startRow, startColumn, endRow, endColumn }: CellRa
 
 export const quoteSheetName = (name: string): string => `'${name.replace(/'/g, "''")}'`;
 
-/** "'Trip sheet'!$B$4:$B$9", split into the sheet and the range. */
-export function splitSheetReference(reference: string): { readonly sheet: string; readonly range: string } {
-  const parts = /^(?:'((?:[^']|'')+)'|([^'!]+))!(.+)$/.exec(reference.replace(/^=/, ''));
-  if (parts === null) throw new Error(`not a reference to a sheet: ${reference}`);
-  return { sheet: (parts[1] ?? parts[2] ?? '').replace(/''/g, "'"), range: parts[3] ?? '' };
+export interface SheetReference {
+  readonly sheet: string;
+  readonly range: string;
+}
+
+/** "'Trip sheet'!$B$4:$B$9", split into the sheet and the range; undefined for anything else, such as a formula or #REF!. */
+export function readSheetReference(reference: string): SheetReference | undefined {
+  const [whole, quoted, bare, range = ''] = /^=?(?:'((?:[^']|'')+)'|([^'!#(]+))!([^!#(]+)$/.exec(reference) ?? [];
+  return whole === undefined ? undefined : { sheet: quoted?.replace(/''/g, "'") ?? bare ?? '', range };
+}
+
+export function splitSheetReference(reference: string): SheetReference {
+  const found = readSheetReference(reference);
+  if (found === undefined) throw new Error(`not a reference to a sheet: ${reference}`);
+  return found;
 }

@@ -3,9 +3,11 @@
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import type { FunctionDeclaration } from '../../../functions/registry/declaration';
 import { evaluate } from '../../../functions/registry/evaluate';
+import { formats } from '../../../sheets-templates/look';
+import { serialFromIso } from '../../workbook/serialDates';
 import { argumentOf, resultOf, type EngineModule } from './engineValues';
 import { localDateHost } from './localDateHost';
-import type { CellPlace, SentenceBook } from './sentenceBook';
+import type { CellPlace, CellErrors } from './cellErrors';
 
 type FunctionClass = new (name: string) => EngineNamespace.BaseFunction;
 export type EngineFunction = [FunctionClass, string];
@@ -20,7 +22,7 @@ const placeOf = ({ unitId, subUnitId, row, column }: EngineNamespace.BaseFunctio
   column,
 });
 
-function functionClass(engine: EngineModule, declaration: FunctionDeclaration, book: SentenceBook): FunctionClass {
+function functionClass(engine: EngineModule, declaration: FunctionDeclaration, book: CellErrors): FunctionClass {
   return class extends engine.BaseFunction {
     // The registry words a wrong count of arguments itself, so the engine must not refuse the call first.
     override minParams = 0;
@@ -51,8 +53,25 @@ function arrayFormulaClass(engine: EngineModule): FunctionClass {
   };
 }
 
-/** Everything the engine must know beyond its built-in functions. */
-export function engineFunctions(engine: EngineModule, registry: readonly FunctionDeclaration[], book: SentenceBook): EngineFunction[] {
+/** The engine's own TODAY is the day in Greenwich, which is another one for hours of every day elsewhere. */
+function todayClass(engine: EngineModule, today: () => string): FunctionClass {
+  return class extends engine.BaseFunction {
+    override minParams = 0;
+    override maxParams = 0;
+
+    override calculate(): EngineNamespace.BaseValueObject {
+      return engine.NumberValueObject.create(serialFromIso(today()), formats.date);
+    }
+  };
+}
+
+/** Everything the engine must know beyond its built-in functions. `today` in ISO form, asked at every calculation. */
+export function engineFunctions(
+  engine: EngineModule,
+  registry: readonly FunctionDeclaration[],
+  book: CellErrors,
+  today: () => string,
+): EngineFunction[] {
   const declared = registry.map((declaration): EngineFunction => [functionClass(engine, declaration, book), declaration.name]);
-  return [...declared, [arrayFormulaClass(engine), 'ARRAYFORMULA']];
+  return [...declared, [arrayFormulaClass(engine), 'ARRAYFORMULA'], [todayClass(engine, today), 'TODAY']];
 }

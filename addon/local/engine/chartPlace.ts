@@ -21,7 +21,8 @@ interface Corner {
 function trackAt(position: number, sizes: readonly number[]): { readonly index: number; readonly offset: number } {
   let rest = position;
   for (const [index, size] of sizes.entries()) {
-    if (rest < size) return { index, offset: rest };
+    // The far edge of the last track is still of the sheet: a picture may end there.
+    if (rest < size || (rest === size && index === sizes.length - 1)) return { index, offset: rest };
     rest -= size;
   }
   throw new Error(`a chart or picture reaches beyond the ${sizes.length} rows or columns of its sheet`);

@@ -4,6 +4,7 @@ import type { Nullable } from '@univerjs/core';
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import type { CellValue } from '../../../functions/registry/cellValues';
 import type { SheetResult } from '../../../functions/registry/evaluate';
+import { isDatePattern } from '../../workbook/datePattern';
 import { dateFromSerial, serialFromDate } from '../../workbook/serialDates';
 
 export type EngineModule = typeof EngineNamespace;
@@ -12,22 +13,6 @@ type EngineArray = EngineNamespace.ArrayValueObject;
 
 const datePattern = 'yyyy-mm-dd';
 const errorOfBadNumber = '#NUM!' as EngineNamespace.ErrorType.NUM;
-
-function showsDate(pattern: string): boolean {
-  // Quoted words, escaped letters and [Red] say nothing; [h], [m] and [s] are durations.
-  const bare = pattern.replace(/"[^"]*"|\\./g, '').replace(/\[(?!h|m|s)[^\]]*\]/gi, '');
-  return bare !== 'General' && /[ymdhs]/i.test(bare);
-}
-
-/** A sheet has few formats, and a column many cells of one. */
-const known = new Map<string, boolean>();
-
-/** A number format that shows a date or a time, as against one that shows a number. */
-export function isDatePattern(pattern: string): boolean {
-  const is = known.get(pattern) ?? showsDate(pattern);
-  known.set(pattern, is);
-  return is;
-}
 
 function cellOf(value: Nullable<EngineValue>): CellValue {
   if (!value || value.isNull()) return '';

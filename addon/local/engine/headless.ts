@@ -1,6 +1,7 @@
 // The workbook without a screen: the sheets in the engine, every function registered, inputs set and results read.
 // Tests and the terminal use it; dispose() lets the process end.
 import { createRequire } from 'node:module';
+import { setTimeout as pause } from 'node:timers/promises';
 import type * as Core from '@univerjs/core';
 import type * as CoreFacade from '@univerjs/core/facade';
 import type {} from '@univerjs/engine-formula/facade';
@@ -8,15 +9,19 @@ import type * as Sheets from '@univerjs/sheets';
 import type {} from '@univerjs/sheets/facade';
 import type * as SheetsFormula from '@univerjs/sheets-formula';
 import { registry } from '../../../functions/registry/index.generated';
+import { demoDay } from '../../../sheets-templates/demo/day';
 import type { SheetTemplate, TemplateValue } from '../../../sheets-templates/template';
 import type { WorkbookSnapshot } from '../../workbook/snapshot';
+import { withReadableNames } from '../saved/readableNames';
 import { a1FromRange, rangeFromA1, splitSheetReference } from './a1';
 import { engineFunctions } from './adapter';
 import { engineParts } from './engineParts';
-import { mendEngine } from './mendEngine';
-import { mendWait } from './mendWait';
+import { patchEngine } from './patchEngine';
+import { patchWait, waitMilliseconds } from './patchWait';
 import type { EngineModule } from './engineValues';
-import { SentenceBook } from './sentenceBook';
+import { CellErrors } from './cellErrors';
+import { keepNamesReadable, sheetNamesBut } from './sheetNaming';
+import { valuesStep } from './valuesStep';
 import { cellContent, workbookData } from './workbookData';
 import { workbookSnapshot } from './workbookSnapshot';
 
@@ -25,18 +30,28 @@ const require = createRequire(import.meta.url);
 const core = require('@univerjs/core') as typeof Core;
 const { FUniver } = require('@univerjs/core/facade') as typeof CoreFacade;
 const engine = require('@univerjs/engine-formula') as EngineModule;
-const { UniverSheetsPlugin } = require('@univerjs/sheets') as typeof Sheets;
+const { SetRangeValuesCommand, UniverSheetsPlugin } = require('@univerjs/sheets') as typeof Sheets;
 const formulas = require('@univerjs/sheets-formula') as typeof SheetsFormula;
-mendEngine(engine);
-mendWait(formulas, engine);
+patchEngine(engine);
+patchWait(formulas, engine);
 for (const part of ['sheets', 'engine-formula', 'sheets-formula']) require(`@univerjs/${part}/facade`);
 
 /** A cell as it stands: "" where it is empty, serial numbers for dates, the error's text for an error. */
 export type CellResult = string | number | boolean;
 
+/** Values by the references of their cells. */
+type Cells = Readonly<Record<string, TemplateValue>>;
+
 export interface HeadlessWorkbook {
   /** Types values into cells of one sheet and waits for the answers; a text that starts with = is a formula. */
-  set(sheet: string, cells: Readonly<Record<string, TemplateValue>>): Promise<void>;
+  set(sheet: string, cells: Cells): Promise<void>;
+  /** The same for cells of several sheets, calculated once. */
+  setSheets(sheets: Readonly<Record<string, Cells>>): Promise<void>;
+  /** Puts empty rows in above this one, counted from 1, as a user does. */
+  insertRows(sheet: string, above: number, count: number): Promise<void>;
+  removeRows(sheet: string, first: number, count: number): Promise<void>;
+  /** Takes the last of these changes back. */
+  undo(): Promise<void>;
   value(sheet: string, cell: string): CellResult;
   values(sheet: string, range: string): CellResult[][];
   /** The cells behind a name of the workbook. */
@@ -49,13 +64,15 @@ export interface HeadlessWorkbook {
   snapshot(): WorkbookSnapshot;
   /** Why the cell is an error: the sentences of the calls in it. */
   sentences(sheet: string, cell: string): string[];
+  /** Renames a sheet as a user does, and gives the name that it has then; calculated with the next change. */
+  rename(sheet: string, name: string): string;
   /** Closes the engine. Nothing can be read afterwards. */
   dispose(): void;
 }
 
-function startEngine(book: SentenceBook): Core.Univer {
+function startEngine(book: CellErrors, today: string): Core.Univer {
   const univer = new core.Univer({ locale: core.LocaleType.EN_US, locales: { [core.LocaleType.EN_US]: {} }, logLevel: core.LogLevel.ERROR });
-  univer.registerPlugin(engine.UniverFormulaEnginePlugin, { function: engineFunctions(engine, registry, book) });
+  univer.registerPlugin(engine.UniverFormulaEnginePlugin, { function: engineFunctions(engine, registry, book, () => today) });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(formulas.UniverSheetsFormulaPlugin, { initialFormulaComputing: formulas.CalculationMode.NO_CALCULATION });
   return univer;
@@ -69,48 +86,98 @@ function snapshotOf(univer: Core.Univer, workbook: ReturnType<CoreFacade.FUniver
   return workbookSnapshot(data, data.sheetOrder, engineParts(univer.__getInjector(), engine, workbook.getId()), selected);
 }
 
+interface Waiting {
+  /** Makes a change and waits for the answers. */
+  calculated(change: () => void): Promise<void>;
+  /** The same for a change after which there may be nothing to calculate. */
+  settled(change: () => void): Promise<void>;
+}
+
+function waiting(formula: ReturnType<CoreFacade.FUniver['getFormula']>, book: CellErrors): Waiting {
+  let calculating = false;
+  formula.calculationStart(() => (calculating = true));
+  formula.calculationEnd(() => (calculating = false));
+  return {
+    calculated: async (change) => {
+      book.beginCalculation();
+      await new Promise<void>((resolve) => {
+        const listening = formula.calculationEnd(() => {
+          listening.dispose();
+          resolve();
+        });
+        change();
+      });
+    },
+    settled: async (change) => {
+      book.beginCalculation();
+      change();
+      // Quiet twice: after a calculation was stopped, the next one begins a moment later.
+      for (let quiet = 0; quiet < 2; quiet = calculating ? 0 : quiet + 1) await pause(3 * waitMilliseconds);
+    },
+  };
+}
+
+function stepOf(workbook: string, sheet: string, cells: Cells): Sheets.ISetRangeValuesCommandParams {
+  const entered = Object.entries(cells).map(([reference, value]) => {
+    const { startRow: row, startColumn: column } = rangeFromA1(reference);
+    return { row, column, content: cellContent(value) };
+  });
+  return valuesStep(workbook, sheet, entered);
+}
+
 let opened = 0;
 
-export const openHeadless = (templates: readonly SheetTemplate[]): Promise<HeadlessWorkbook> => openSaved(workbookData(templates));
-
-/** Opens what was saved, under an identifier of its own: the engine keeps read formulas for all its workbooks together. */
-export async function openSaved(data: Core.IWorkbookData): Promise<HeadlessWorkbook> {
-  const book = new SentenceBook();
-  const univer = startEngine(book);
+/** Under an identifier of its own: the engine keeps read formulas for all its workbooks together. */
+function openIn(univer: Core.Univer, data: Core.IWorkbookData) {
   const api = FUniver.newAPI(univer);
-  const workbook = api.createWorkbook({ ...data, id: `headless-${(opened += 1)}` });
-  const formula = api.getFormula();
+  const workbook = api.createWorkbook({ ...withReadableNames(data), id: `headless-${(opened += 1)}` });
+  keepNamesReadable(univer.__getInjector().get(core.ICommandService), (sheetId) => sheetNamesBut(workbook, sheetId));
+  return { workbook, formula: api.getFormula() };
+}
 
-  const calculated = async (change: () => void): Promise<void> => {
-    book.beginCalculation();
-    await new Promise<void>((resolve) => {
-      const listening = formula.calculationEnd(() => {
-        listening.dispose();
-        resolve();
-      });
-      change();
-    });
-  };
+/** `today` is the day that the sheets take for today: that of the demonstration, where nothing else is said. */
+export const openHeadless = (templates: readonly SheetTemplate[], today = demoDay): Promise<HeadlessWorkbook> =>
+  openSaved(workbookData(templates), today);
+
+/** Opens what was saved. */
+export async function openSaved(data: Core.IWorkbookData, today = demoDay): Promise<HeadlessWorkbook> {
+  const book = new CellErrors();
+  const univer = startEngine(book, today);
+  const { workbook, formula } = openIn(univer, data);
+
+  const { calculated, settled } = waiting(formula, book);
   const sheetNamed = (name: string) => {
     const sheet = workbook.getSheetByName(name);
     if (sheet === null) throw new Error(`no sheet "${name}"`);
     return sheet;
   };
+  /** Formulas follow only the rows of the sheet in sight, since nobody can change another's. */
+  const inSight = (name: string) => workbook.setActiveSheet(sheetNamed(name));
   const values = (sheet: string, reference: string): CellResult[][] => {
     const worksheet = sheetNamed(sheet).getSheet();
     const { startRow, startColumn, endRow, endColumn } = rangeFromA1(reference);
     const cell = (row: number, column: number): CellResult => resultOfCell(worksheet.getCell(row, column) ?? {});
-    return Array.from({ length: endRow - startRow + 1 }, (_, r) => Array.from({ length: endColumn - startColumn + 1 }, (__, c) => cell(startRow + r, startColumn + c)));
+    return Array.from({ length: endRow - startRow + 1 }, (_, r) =>
+      Array.from({ length: endColumn - startColumn + 1 }, (__, c) => cell(startRow + r, startColumn + c)),
+    );
   };
-  const first = (rows: CellResult[][]): CellResult => rows[0]?.[0] ?? '';
+
+  const typeInto = (name: string, cells: Cells): void => {
+    const step = stepOf(workbook.getId(), sheetNamed(name).getSheetId(), cells);
+    univer.__getInjector().get(core.ICommandService).syncExecuteCommand(SetRangeValuesCommand.id, step);
+  };
 
   await calculated(() => formula.executeCalculation());
   return {
-    set: (sheet, cells) =>
+    set: (sheet, cells) => calculated(() => typeInto(sheet, cells)),
+    setSheets: (sheets) =>
       calculated(() => {
-        for (const [reference, value] of Object.entries(cells)) sheetNamed(sheet).getRange(reference).setValue(cellContent(value));
+        for (const [sheet, cells] of Object.entries(sheets)) typeInto(sheet, cells);
       }),
-    value: (sheet, cell) => first(values(sheet, cell)),
+    insertRows: (sheet, above, count) => settled(() => void inSight(sheet).insertRowsBefore(above - 1, count)),
+    removeRows: (sheet, first, count) => settled(() => void inSight(sheet).deleteRows(first - 1, count)),
+    undo: () => settled(() => void workbook.undo()),
+    value: (sheet, cell) => values(sheet, cell)[0]?.[0] ?? '',
     values,
     named: (name) => {
       const found = workbook.getDefinedName(name);
@@ -121,8 +188,8 @@ export async function openSaved(data: Core.IWorkbookData): Promise<HeadlessWorkb
     filled: (sheet, cell) => {
       const { startRow, startColumn } = rangeFromA1(cell);
       const spilled = univer.__getInjector().get(engine.FormulaDataModel).getArrayFormulaRange();
-      const range = spilled[workbook.getId()]?.[sheetNamed(sheet).getSheetId()]?.[startRow]?.[startColumn];
-      return range ? a1FromRange(range) : cell;
+      const place = spilled[workbook.getId()]?.[sheetNamed(sheet).getSheetId()]?.[startRow]?.[startColumn];
+      return place ? a1FromRange(place) : cell;
     },
     saved: () => workbook.save(),
     snapshot: () => snapshotOf(univer, workbook),
@@ -132,6 +199,7 @@ export async function openSaved(data: Core.IWorkbookData): Promise<HeadlessWorkb
       const place = { workbook: workbook.getId(), sheet: worksheet.getSheetId(), row, column };
       return book.sentencesOf(place, worksheet.getRange(a1FromRange(rangeFromA1(reference))).getFormula());
     },
+    rename: (sheet, name) => sheetNamed(sheet).setName(name).getSheetName(),
     dispose: () => univer.dispose(),
   };
 }

@@ -1,6 +1,6 @@
 // Makes the engine's workbook data from the templates: values, formulas, formats, widths, merges, frozen rows. What the
 // engine keeps for its plugins (names, tints, choices, notes, charts) is in workbookResources.ts.
-import type { ICellData, IWorkbookData, IWorksheetData, LocaleType, CellValueType } from '@univerjs/core';
+import type { BooleanNumber, ICellData, IWorkbookData, IWorksheetData, LocaleType, CellValueType } from '@univerjs/core';
 import type { SheetTemplate, TemplateCell, TemplateValue } from '../../../sheets-templates/template';
 import { rangeFromA1 } from './a1';
 import { plainStyle, styleKey, usedStyles } from './cellStyles';
@@ -13,6 +13,7 @@ import { workbookResources } from './workbookResources';
 const text: CellValueType.STRING = 1;
 const number: CellValueType.NUMBER = 2;
 const boolean: CellValueType.BOOLEAN = 3;
+const hidden: BooleanNumber.TRUE = 1;
 
 /** A value as a cell holds it. Without the type, number formats and tints would not take. */
 export function cellContent(value: TemplateValue): ICellData {
@@ -49,6 +50,12 @@ function allCells({ template, linkTo }: PlacedTemplate): Record<number, Record<n
   return matrix;
 }
 
+/** A row grows with the reason that wraps in it, if not in a merged cell (page/tallRows.ts). */
+function grows({ cells, merges }: SheetTemplate, row: number): BooleanNumber {
+  const merged = merges.map(rangeFromA1).some(({ startRow, endRow }) => row > startRow && row <= endRow + 1);
+  return !merged && cells.some((cell) => cell.row === row && cell.style === 'reason') ? 1 : 0;
+}
+
 export function worksheetData(placed: PlacedTemplate): Partial<IWorksheetData> {
   const { template, sheetId, mark } = placed;
   const { frozenRows } = template;
@@ -58,11 +65,16 @@ export function worksheetData(placed: PlacedTemplate): Partial<IWorksheetData> {
     rowCount: template.rows,
     columnCount: template.columns,
     cellData: allCells(placed),
-    columnData: Object.fromEntries(template.columnWidths.map((w, column) => [column, { w }])),
+    columnData: Object.fromEntries(
+      template.columnWidths.map((w, column) => [column, { w, ...(template.hiddenColumns?.includes(column + 1) === true && { hd: hidden }) }]),
+    ),
     defaultRowHeight: plainRowHeight,
-    rowData: Object.fromEntries(Object.entries(template.rowHeights).map(([row, h]) => [Number(row) - 1, { h, ia: 0 }])),
+    rowData: Object.fromEntries(Object.entries(template.rowHeights).map(([row, h]) => [Number(row) - 1, { h, ia: grows(template, Number(row)) }])),
     mergeData: template.merges.map((reference) => rangeFromA1(reference)),
-    freeze: frozenRows === 0 ? { xSplit: 0, ySplit: 0, startRow: -1, startColumn: -1 } : { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 },
+    freeze:
+      frozenRows === 0
+        ? { xSplit: 0, ySplit: 0, startRow: -1, startColumn: -1 }
+        : { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 },
     showGridlines: 0,
     defaultStyle: plainStyle,
     custom: carrying(mark, sheetId),

@@ -4,6 +4,7 @@ import { verdictTints } from '../../../sheets-templates/look';
 import type { ChartSeries, ScatterChart, SheetPicture, SheetTemplate, Validation } from '../../../sheets-templates/template';
 import { a1FromRange, quoteSheetName, rangeFromA1 } from './a1';
 import { chartPlace } from './chartPlace';
+import { tintResource, wordRule } from './tintRules';
 import { serialFromIso } from '../../workbook/serialDates';
 import type { PlacedTemplate } from './placedTemplate';
 import { chartComponent, pictureComponent, stemOf } from './workbookIds';
@@ -31,19 +32,22 @@ export interface PictureRecord {
   readonly drawn: SheetPicture['drawn'];
 }
 
-const absolute = (template: SheetTemplate, reference: string): string => `${quoteSheetName(template.name)}!${a1FromRange(rangeFromA1(reference), '$')}`;
+const absolute = (template: SheetTemplate, reference: string): string =>
+  `${quoteSheetName(template.name)}!${a1FromRange(rangeFromA1(reference), '$')}`;
 
 const bySheet = <Value>(placed: readonly PlacedTemplate[], make: (one: PlacedTemplate) => Value): Record<string, Value> =>
   Object.fromEntries(placed.map((one) => [one.sheetId, make(one)]));
 
 /** The name that a chart's column of numbers goes by, so that it follows the cells when rows are put in or taken out. */
-const seriesName = (sheetId: string, chart: number, series: number, axis: 'x' | 'y'): string => `chart_${stemOf(sheetId)}_${chart + 1}_${axis}${series + 1}`;
+const seriesName = (sheetId: string, chart: number, series: number, axis: 'x' | 'y'): string =>
+  `chart_${stemOf(sheetId)}_${chart + 1}_${axis}${series + 1}`;
 
 /** The name that a range behind a picture goes by, for the same reason. */
 const pictureName = (sheetId: string, picture: number, part: string): string => `picture_${stemOf(sheetId)}_${picture + 1}_${part}`;
 
 /** A name as the two above make them for this sheet. */
-export const isDrawnName = (sheetId: string, name: string): boolean => ['chart', 'picture'].some((kind) => new RegExp(`^${kind}_${stemOf(sheetId)}_\\d+_[^\\d]`).test(name));
+export const isDrawnName = (sheetId: string, name: string): boolean =>
+  ['chart', 'picture'].some((kind) => new RegExp(`^${kind}_${stemOf(sheetId)}_\\d+_[^\\d]`).test(name));
 
 /** A name of the workbook as the engine keeps it, under its identifier. */
 export interface NameRecord {
@@ -59,24 +63,32 @@ export interface NameRecord {
 export const nameIds = (sheetId: string): string => `${sheetId}!`;
 
 function namesOf({ template, sheetId }: PlacedTemplate): NameRecord[] {
-  const record = (name: string, range: string, hidden: boolean): NameRecord => ({ id: `${nameIds(sheetId)}${name}`, name, formulaOrRefString: absolute(template, range), localSheetId: 'AllDefaultWorkbook', hidden });
-  const charted = template.charts.flatMap((chart, c) => chart.series.flatMap((series, s) => (['x', 'y'] as const).map((axis) => record(seriesName(sheetId, c, s, axis), series[axis], true))));
-  const pictured = (template.pictures ?? []).flatMap(({ drawn }, index) => Object.entries(drawn.from).map(([part, range]) => record(pictureName(sheetId, index, part), range, true)));
+  const record = (name: string, range: string, hidden: boolean): NameRecord => ({
+    id: `${nameIds(sheetId)}${name}`,
+    name,
+    formulaOrRefString: absolute(template, range),
+    localSheetId: 'AllDefaultWorkbook',
+    hidden,
+  });
+  const charted = template.charts.flatMap((chart, c) =>
+    chart.series.flatMap((series, s) => (['x', 'y'] as const).map((axis) => record(seriesName(sheetId, c, s, axis), series[axis], true))),
+  );
+  const pictured = (template.pictures ?? []).flatMap(({ drawn }, index) =>
+    Object.entries(drawn.from).map(([part, range]) => record(pictureName(sheetId, index, part), range, true)),
+  );
   return [...template.names.map(({ name, range }) => record(name, range, false)), ...charted, ...pictured];
 }
 
-/** A word and its tint; the word itself is always in the cell. A rule about text would not see the cells of a spill. */
+/** A word and its tint. The rule holds the word of the cell itself, and no reference, so that no row put in can make it look at another one. */
 function tints({ template }: PlacedTemplate): object[] {
-  return template.verdictRanges.flatMap((reference, index) => {
-    const range = rangeFromA1(reference);
-    const first = a1FromRange({ ...range, endRow: range.startRow, endColumn: range.startColumn });
-    return Object.entries(verdictTints).map(([word, rgb]) => ({
+  return template.verdictRanges.flatMap((reference, index) =>
+    Object.entries(verdictTints).map(([word, rgb]) => ({
       cfId: `verdict-${index}-${word}`,
-      ranges: [range],
+      ranges: [rangeFromA1(reference)],
       stopIfTrue: false,
-      rule: { type: 'highlightCell', subType: 'formula', value: `=${first}="${word}"`, style: { bg: { rgb } } },
-    }));
-  });
+      rule: wordRule(word, { bg: { rgb } }),
+    })),
+  );
 }
 
 const earliestDate = serialFromIso('1950-01-01');
@@ -114,12 +126,22 @@ function notes({ template, sheetId }: PlacedTemplate): object {
   for (const { row, column, note } of template.cells) {
     if (note === undefined) continue;
     const height = 40 + 16 * Math.ceil(note.length / 30);
-    rows[row - 1] = { ...rows[row - 1], [column - 1]: { id: `${stemOf(sheetId)}-${row}-${column}`, row: row - 1, col: column - 1, width: 220, height, note } };
+    rows[row - 1] = {
+      ...rows[row - 1],
+      [column - 1]: { id: `${stemOf(sheetId)}-${row}-${column}`, row: row - 1, col: column - 1, width: 220, height, note },
+    };
   }
   return rows;
 }
 
-function drawing({ template, sheetId }: PlacedTemplate, unitId: string, drawingId: string, componentKey: string, place: Parameters<typeof chartPlace>[1], data: ChartRecord | PictureRecord): object {
+function drawing(
+  { template, sheetId }: PlacedTemplate,
+  unitId: string,
+  drawingId: string,
+  componentKey: string,
+  place: Parameters<typeof chartPlace>[1],
+  data: ChartRecord | PictureRecord,
+): object {
   return { unitId, subUnitId: sheetId, drawingId, drawingType: 8, componentKey, allowTransform: false, ...chartPlace(template, place), data };
 }
 
@@ -138,8 +160,13 @@ function picture({ sheetId }: PlacedTemplate, { width, height, drawn }: SheetPic
 function drawings(placed: PlacedTemplate, unitId: string): object {
   const { template, sheetId } = placed;
   const named = (kind: 'chart' | 'picture', index: number): string => `${kind}-${stemOf(sheetId)}-${index + 1}`;
-  const charts = template.charts.map((one, index) => [named('chart', index), drawing(placed, unitId, named('chart', index), chartComponent, one, chart(placed, one, index))] as const);
-  const pictures = (template.pictures ?? []).map((one, index) => [named('picture', index), drawing(placed, unitId, named('picture', index), pictureComponent, one, picture(placed, one, index))] as const);
+  const charts = template.charts.map(
+    (one, index) => [named('chart', index), drawing(placed, unitId, named('chart', index), chartComponent, one, chart(placed, one, index))] as const,
+  );
+  const pictures = (template.pictures ?? []).map(
+    (one, index) =>
+      [named('picture', index), drawing(placed, unitId, named('picture', index), pictureComponent, one, picture(placed, one, index))] as const,
+  );
   const drawn = [...charts, ...pictures];
   return { data: Object.fromEntries(drawn), order: drawn.map(([id]) => id) };
 }
@@ -147,7 +174,7 @@ function drawings(placed: PlacedTemplate, unitId: string): object {
 /** Resources, by the name of the plugin they are for: each an object by sheet identifier, the names by their own. */
 export const resourceNames = {
   names: 'SHEET_DEFINED_NAME_PLUGIN',
-  tints: 'SHEET_CONDITIONAL_FORMATTING_PLUGIN',
+  tints: tintResource,
   validations: 'SHEET_DATA_VALIDATION_PLUGIN',
   notes: 'SHEET_NOTE_PLUGIN',
   drawings: 'SHEET_DRAWING_PLUGIN',
@@ -161,6 +188,9 @@ export function workbookResources(placed: readonly PlacedTemplate[], unitId: str
     resource(resourceNames.tints, bySheet(placed, tints)),
     resource(resourceNames.validations, bySheet(placed, validations)),
     resource(resourceNames.notes, bySheet(placed, notes)),
-    resource(resourceNames.drawings, bySheet(drawn, (one) => drawings(one, unitId))),
+    resource(
+      resourceNames.drawings,
+      bySheet(drawn, (one) => drawings(one, unitId)),
+    ),
   ];
 }

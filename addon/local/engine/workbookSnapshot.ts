@@ -2,8 +2,9 @@
 // spills; the engine keeps those, and they are laid over.
 import type { ICellData, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
 import type { CellPlace, CellValue, FormulaCell, NameSnapshot, SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
-import { splitSheetReference } from './a1';
+import { readSheetReference } from './a1';
 import { markOf } from './sheetMark';
+import { tintsIn, type TintRule } from './tintRules';
 import { resourceIn } from './workbookData';
 import { resourceNames, type NameRecord } from './workbookResources';
 
@@ -50,7 +51,8 @@ function formulasIn(cells: Cells, moveFormula: EngineParts['moveFormula']): Form
   });
   eachCell(cells, (row, column, { f, si }) => {
     const first = f ? undefined : shared.get(si ?? '');
-    if (first !== undefined) found.push({ row: row + 1, column: column + 1, text: moveFormula(first.text, column + 1 - first.column, row + 1 - first.row) });
+    if (first !== undefined)
+      found.push({ row: row + 1, column: column + 1, text: moveFormula(first.text, column + 1 - first.column, row + 1 - first.row) });
   });
   return found.sort((one, other) => one.row - other.row || one.column - other.column);
 }
@@ -58,7 +60,9 @@ function formulasIn(cells: Cells, moveFormula: EngineParts['moveFormula']): Form
 function valuesIn(cells: Cells, spilled: Cells, formulas: readonly FormulaCell[]): CellValue[][] {
   const contents: (CellPlace & { readonly value: CellValue })[] = [];
   eachCell(cells, (row, column, content) => contents.push({ row: row + 1, column: column + 1, value: valueOf(content) }));
-  eachCell(spilled, (row, column, content) => contents.push({ row: row + 1, column: column + 1, value: spilledValue(cells[row]?.[column], content) }));
+  eachCell(spilled, (row, column, content) =>
+    contents.push({ row: row + 1, column: column + 1, value: spilledValue(cells[row]?.[column], content) }),
+  );
   const filled: readonly CellPlace[] = [...formulas, ...contents.filter(({ value }) => value !== '')];
   const height = filled.reduce((most, { row }) => Math.max(most, row), 0);
   const width = filled.reduce((most, { column }) => Math.max(most, column), 0);
@@ -70,11 +74,22 @@ function valuesIn(cells: Cells, spilled: Cells, formulas: readonly FormulaCell[]
   return values;
 }
 
-export function sheetSnapshot(sheet: Partial<IWorksheetData>, rangeNames: ReadonlySet<string>, { spilled, moveFormula }: EngineParts): SheetSnapshot {
+export function sheetSnapshot(
+  sheet: Partial<IWorksheetData>,
+  rangeNames: ReadonlySet<string>,
+  { spilled, moveFormula }: EngineParts,
+  tints?: readonly TintRule[],
+): SheetSnapshot {
   const cells = (sheet.cellData ?? {}) as Cells;
   const mark = markOf(sheet, rangeNames);
   const formulas = formulasIn(cells, moveFormula);
-  return { name: sheet.name ?? '', ...(mark !== undefined && { mark }), values: valuesIn(cells, spilled[sheet.id ?? ''] || {}, formulas), formulas };
+  return {
+    name: sheet.name ?? '',
+    ...(mark !== undefined && { mark }),
+    values: valuesIn(cells, spilled[sheet.id ?? ''] || {}, formulas),
+    formulas,
+    ...(tints !== undefined && { tints: tintsIn(tints) }),
+  };
 }
 
 export const nameRecords = (data: IWorkbookData): NameRecord[] => Object.values(resourceIn<NameRecord>(data, resourceNames.names));
@@ -84,18 +99,27 @@ export const rangeNamesIn = (data: IWorkbookData): ReadonlySet<string> => new Se
 /** Names of ranges that a user can see; those of formulas, and of ranges that are gone, are left out. */
 export function namesIn(data: IWorkbookData): NameSnapshot[] {
   return nameRecords(data).flatMap(({ name, formulaOrRefString, hidden }) => {
-    if (hidden === true || !/^=?(?:'(?:[^']|'')+'|[^'!(]+)!\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?$/i.test(formulaOrRefString)) return [];
-    const { sheet, range } = splitSheetReference(formulaOrRefString);
-    return [{ name, sheet, range: range.replace(/\$/g, '') }];
+    const reference = hidden === true ? undefined : readSheetReference(formulaOrRefString);
+    if (reference === undefined || !/^\$?[A-Z]+\$?\d+(?::\$?[A-Z]+\$?\d+)?$/i.test(reference.range)) return [];
+    return [{ name, sheet: reference.sheet, range: reference.range.replace(/\$/g, '') }];
   });
 }
 
 /** `sheetIds` are the sheets wanted, in their order. */
-export function workbookSnapshot(data: IWorkbookData, sheetIds: readonly string[], parts: EngineParts, selected: WorkbookSnapshot['selected']): WorkbookSnapshot {
+export function workbookSnapshot(
+  data: IWorkbookData,
+  sheetIds: readonly string[],
+  parts: EngineParts,
+  selected: WorkbookSnapshot['selected'],
+): WorkbookSnapshot {
   const rangeNames = rangeNamesIn(data);
+  // Without a screen the grid has no rules of colour.
+  const tints = data.resources?.some(({ name }) => name === resourceNames.tints)
+    ? resourceIn<readonly TintRule[] | undefined>(data, resourceNames.tints)
+    : undefined;
   const sheets = sheetIds.flatMap((id) => {
     const sheet = data.sheets[id];
-    return sheet === undefined ? [] : [sheetSnapshot(sheet, rangeNames, parts)];
+    return sheet === undefined ? [] : [sheetSnapshot(sheet, rangeNames, parts, tints && (tints[id] ?? []))];
   });
   return { sheets, names: namesIn(data), selected };
 }

@@ -1,13 +1,13 @@
 // Whether the grid is still working something out. After a change, and after a calculation during which something changed, it
 // first waits a little, so that a moment's rest does not mean that it is done.
 import type { FUniver } from '@univerjs/core/facade';
-import { waitMilliseconds } from '../engine/mendWait';
+import { waitMilliseconds } from '../engine/patchWait';
 import { isUsersChange } from './usersChange';
 
 /** Longer than the grid waits before it begins. */
 const quietMilliseconds = 5 * waitMilliseconds;
 const pauseMilliseconds = 20;
-const mostMilliseconds = 30_000;
+const maxMilliseconds = 30_000;
 
 /** Resolves when every formula has its answer; rejects with a sentence where that takes too long. */
 export type Settled = () => Promise<void>;
@@ -34,7 +34,7 @@ export function watchCalculation(api: FUniver): Settled {
     // Timers come in the order in which they are due, also late ones: where ours was due after the grid's, that one has run.
     let due: number;
     do {
-      if (performance.now() - asked > mostMilliseconds) throw new Error('The formulas are still being worked out. Wait a little, then ask again.');
+      if (performance.now() - asked > maxMilliseconds) throw new Error('The formulas are still being worked out. Wait a little, then ask again.');
       due = performance.now() + pauseMilliseconds;
       await pause();
     } while (running || due - lastStir < quietMilliseconds);

@@ -2,7 +2,7 @@
 import type { ICellData } from '@univerjs/core';
 import { InterceptCellContentPriority, INTERCEPTOR_POINT } from '@univerjs/sheets';
 import { numberFromCell } from '../../../functions/registry/readNumber';
-import { rangeFromA1, splitSheetReference } from '../engine/a1';
+import { rangeFromA1, readSheetReference } from '../engine/a1';
 import type { Workbook } from './grid';
 
 export type Worksheet = NonNullable<ReturnType<Workbook['getSheetByName']>>;
@@ -15,11 +15,9 @@ export function contentAt(sheet: Worksheet, row: number, column: number): ICellD
 
 /** Sheet and range behind a name of the workbook; undefined where they are gone. */
 function placeNamed(workbook: Workbook, name: string): { readonly sheet: Worksheet; readonly range: string } | undefined {
-  const reference = workbook.getDefinedName(name)?.getFormulaOrRefString();
-  if (reference === undefined || reference.includes('#REF!')) return undefined;
-  const { sheet: sheetName, range } = splitSheetReference(reference);
-  const sheet = workbook.getSheetByName(sheetName);
-  return sheet === null ? undefined : { sheet, range };
+  const reference = readSheetReference(workbook.getDefinedName(name)?.getFormulaOrRefString() ?? '');
+  const sheet = reference === undefined ? null : workbook.getSheetByName(reference.sheet);
+  return sheet === null || reference === undefined ? undefined : { sheet, range: reference.range };
 }
 
 export const sheetNamed = (workbook: Workbook, name: string): Worksheet | undefined => placeNamed(workbook, name)?.sheet;
@@ -30,7 +28,9 @@ export function valuesNamed(workbook: Workbook, name: string): unknown[][] {
   if (place === undefined) return [];
   const { sheet, range } = place;
   const { startRow, endRow, startColumn, endColumn } = rangeFromA1(range);
-  return Array.from({ length: endRow - startRow + 1 }, (_, row) => Array.from({ length: endColumn - startColumn + 1 }, (__, column) => contentAt(sheet, startRow + row, startColumn + column).v ?? ''));
+  return Array.from({ length: endRow - startRow + 1 }, (_, row) =>
+    Array.from({ length: endColumn - startColumn + 1 }, (__, column) => contentAt(sheet, startRow + row, startColumn + column).v ?? ''),
+  );
 }
 
 /** The numbers of the column behind a name of the workbook, as the sheet functions read them; undefined where a cell holds none. */

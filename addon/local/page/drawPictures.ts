@@ -9,14 +9,24 @@ import { registerDrawing } from './drawnBox';
 import type { Workbook } from './grid';
 
 function chart(workbook: Workbook, { series, width, height, ...texts }: ChartRecord): string {
-  const drawn = series.map(({ title, drawn: how, x, y }) => ({ title, drawn: how, runs: runsOf(numbersNamed(workbook, x), numbersNamed(workbook, y)) }));
+  const drawn = series.map(({ title, drawn: how, x, y }) => ({
+    title,
+    drawn: how,
+    runs: runsOf(numbersNamed(workbook, x), numbersNamed(workbook, y)),
+  }));
   return scatterPicture({ ...texts, series: drawn }, { width, height });
 }
 
-const picture = (workbook: Workbook, { drawn, width, height }: PictureRecord): string => drawPicture(drawn, (name) => valuesNamed(workbook, name), { width, height });
+const picture = (workbook: Workbook, { drawn, width, height }: PictureRecord): string =>
+  drawPicture(drawn, (name) => valuesNamed(workbook, name), { width, height });
 
 /** What is drawn escapes every text it is given. */
 export function drawPictures(api: FUniver): void {
   registerDrawing<ChartRecord>(api, { component: chartComponent, className: 'chart', draw: chart, nameOf: ({ series }) => series[0]?.x });
-  registerDrawing<PictureRecord>(api, { component: pictureComponent, className: 'picture', draw: picture, nameOf: ({ drawn }) => Object.values(drawn.from)[0] });
+  registerDrawing<PictureRecord>(api, {
+    component: pictureComponent,
+    className: 'picture',
+    draw: picture,
+    nameOf: ({ drawn }) => Object.values(drawn.from)[0],
+  });
 }

@@ -17,7 +17,8 @@ export interface Drawing<Data> {
   readonly nameOf: (data: Data) => string | undefined;
 }
 
-const ofAnotherSheet = '<p>This sheet is a copy, and this drawing would show the cells of the sheet it was copied from. To have a sheet with a drawing of its own, insert it from the panel.</p>';
+const ofAnotherSheet =
+  '<p>This sheet is a copy, and this drawing would show the cells of the sheet it was copied from. To have a sheet with a drawing of its own, insert it from the panel.</p>';
 
 /** The grid copies a drawing with its sheet, but not the names that it reads: the copy would look right and show other cells. */
 function standsElsewhere(workbook: Workbook, drawing: string, name: string | undefined): boolean {
@@ -36,11 +37,13 @@ interface Box {
 }
 
 /** What stands in a box of the grid now; nothing where it is none of ours. */
-export const markupOf = (workbook: Workbook, { id, componentKey, data }: Box): string => markups.get(String(componentKey))?.(workbook, id, data) ?? '';
+export const markupOf = (workbook: Workbook, { id, componentKey, data }: Box): string =>
+  markups.get(String(componentKey))?.(workbook, id, data) ?? '';
 
 export function registerDrawing<Data>(api: FUniver, { component, className, draw, nameOf }: Drawing<Data>): void {
   const formula = api.getFormula();
-  const markup = (workbook: Workbook, drawing: string, data: Data): string => (standsElsewhere(workbook, drawing, nameOf(data)) ? ofAnotherSheet : draw(workbook, data));
+  const markup = (workbook: Workbook, drawing: string, data: Data): string =>
+    standsElsewhere(workbook, drawing, nameOf(data)) ? ofAnotherSheet : draw(workbook, data);
   markups.set(component, (workbook, drawing, data) => markup(workbook, drawing, data as Data));
   const Box = ({ data, floatDomId }: { readonly data: Data; readonly floatDomId: string }): ReactElement => {
     const box = useRef<HTMLDivElement>(null);

@@ -1,11 +1,9 @@
 // The buttons at the foot for files: the calendar and the Excel file that go out, the flights that come in, and what became of them.
-import type { DateOrder } from '../importLog';
 import { download } from './download';
 import { elementNamed } from './elements';
+import type { FileAnswers } from './flightFile';
 import type { LiveWorkbook } from './liveWorkbook';
-import { say, sayFailure } from './toldStrip';
-
-const orders: readonly DateOrder[] = ['day first', 'month first'];
+import { notify, notifyFailure } from './notices';
 
 const mediaTypes = { calendar: 'text/calendar;charset=utf-8', excel: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet' } as const;
 
@@ -22,9 +20,9 @@ async function textOf(file: File): Promise<string> {
 async function sendCalendar({ settled, snapshot }: LiveWorkbook): Promise<void> {
   const { calendarFile } = await import('../../calendar/calendarFile');
   await settled();
-  const { text, said } = calendarFile(snapshot('all'));
+  const { text, said } = calendarFile(snapshot('all'), new Date());
   if (text !== undefined) download('rampwright.ics', text, mediaTypes.calendar);
-  say(said);
+  notify(said);
 }
 
 async function sendExcel({ settled, workbook, snapshot }: LiveWorkbook): Promise<void> {
@@ -32,25 +30,31 @@ async function sendExcel({ settled, workbook, snapshot }: LiveWorkbook): Promise
   await settled();
   const { bytes, said } = await xlsxFile(workbook.save(), snapshot('all'));
   download('rampwright.xlsx', bytes, mediaTypes.excel);
-  say(said);
+  notify(said);
 }
 
-async function takeFlights(live: LiveWorkbook, text: string, order?: DateOrder): Promise<void> {
+/** The answers to what the file does not show are asked one after another. */
+async function takeFlights(live: LiveWorkbook, text: string, answers: FileAnswers = {}): Promise<void> {
   const { importFlights } = await import('./flightFile');
   await live.settled();
-  const { said, asksOrder } = importFlights(live, text, order);
-  const choices = orders.map((one) => ({ label: one === 'day first' ? 'Day first' : 'Month first', chosen: () => void takeFlights(live, text, one).catch(sayFailure) }));
-  say(said, asksOrder ? choices : []);
+  const { said, choices } = importFlights(live, text, answers);
+  notify(
+    said,
+    choices.map((choice) => ({ label: choice.label, chosen: () => void takeFlights(live, text, choice.answers).catch(notifyFailure) })),
+  );
 }
 
 export function offerFiles(live: LiveWorkbook): void {
   const chooser = elementNamed('flights-file') as HTMLInputElement;
-  elementNamed('calendar-button').addEventListener('click', () => void sendCalendar(live).catch(sayFailure));
-  elementNamed('excel-button').addEventListener('click', () => void sendExcel(live).catch(sayFailure));
+  elementNamed('calendar-button').addEventListener('click', () => void sendCalendar(live).catch(notifyFailure));
+  elementNamed('excel-button').addEventListener('click', () => void sendExcel(live).catch(notifyFailure));
   elementNamed('flights-button').addEventListener('click', () => chooser.click());
   chooser.addEventListener('change', () => {
     const file = chooser.files?.[0];
-    if (file !== undefined) textOf(file).then((text) => takeFlights(live, text)).catch(sayFailure);
+    if (file !== undefined)
+      textOf(file)
+        .then((text) => takeFlights(live, text))
+        .catch(notifyFailure);
     // The same file may be chosen again.
     chooser.value = '';
   });

@@ -1,30 +1,34 @@
 // Puts the flights of a file into the Currency log: below its last filled row, in one step that can be undone, and never
-// twice, since landings counted twice would look like recent experience.
+// twice, since landings counted twice would look like recent experience. What the file does not show is asked.
 import type { ICellData } from '@univerjs/core';
-import { headingsWithoutPlace, importLog, rowsUnder, type DateOrder, type ImportedLog } from '../importLog';
+import { headingsThatWouldDo, headingsWithoutPlace, importLog, placesIn, rowsUnder, type Answers, type Column, type ImportedLog } from '../importLog';
+import { compareFlights, type Compared } from '../knownFlights';
+import { logHeadings } from '../../../core/currency/flightLog';
+import { firstFew } from '../../../functions/registry/sharedWords';
 import { sheetNames } from '../../../sheets-templates/places';
-import { argumentOf, callIn, NotThereError, sheetOfKind } from '../../calendar/calendarSheets';
 import type { Area } from '../../workbook/areas';
+import { argumentOf, callIn, NotThereError, sheetOfKind } from '../../workbook/ownCalls';
 import { valuesIn } from '../../workbook/readPlace';
 import { serialFromIso } from '../../workbook/serialDates';
 import type { CellValue } from '../../workbook/snapshot';
 import type { Worksheet } from './cells';
 import type { LiveWorkbook } from './liveWorkbook';
 
+/** What the user has answered so far; `alike` for flights that agree with one of the log in part only. */
+export interface FileAnswers extends Answers {
+  readonly alike?: 'add' | 'leave out';
+}
+
 export interface ImportSaid {
   /** For the user, in sentences. */
   readonly said: string;
-  /** The file does not show whether 03/04 is in March or in April. */
-  readonly asksOrder: boolean;
+  /** What may be answered, each with all answers so far. */
+  readonly choices: readonly { readonly label: string; readonly answers: FileAnswers }[];
 }
 
 const isoDay = /^\d{4}-\d{2}-\d{2}$/;
 const counted = (count: number): string => `${count} ${count === 1 ? 'flight' : 'flights'}`;
 const wordOf = (value: CellValue): CellValue => (typeof value === 'string' && isoDay.test(value.trim()) ? serialFromIso(value.trim()) : value);
-
-/** What two rows have in common that are one flight; a count of none is as good as a blank. */
-const keyOf = (row: readonly CellValue[]): string =>
-  JSON.stringify(row.map(wordOf).map((value) => (typeof value === 'number' ? (value === 0 ? '' : value.toFixed(4)) : String(value).trim().toLowerCase())));
 
 /** The log as it stands: the range that the pilot's list is worked out from. */
 interface Log {
@@ -42,11 +46,16 @@ function logIn({ workbook, snapshot }: LiveWorkbook): Log {
   const all = snapshot('all');
   const found = sheetOfKind(all, 'currency');
   if (found === undefined) throw new NotThereError(`The sheet "${sheetNames.currency}" is no longer in this workbook.`);
-  const place = argumentOf(all, callIn(found, 'PILOT_STATUS'), 0);
+  const place = argumentOf(all, callIn(found, 'PILOT_STATUS'), 'log');
   const sheet = place === undefined ? null : workbook.getSheetByName(place.sheet.name);
-  if (place === undefined || sheet === null) throw new NotThereError(`The formula with PILOT_STATUS in the sheet "${found.name}" no longer reads a range.`);
+  if (place === undefined || sheet === null)
+    throw new NotThereError(`The formula with PILOT_STATUS in the sheet "${found.name}" no longer reads a range.`);
   const { name, values, formulas } = place.sheet;
-  const area = { ...place.area, lastRow: Math.min(place.area.lastRow, sheet.getMaxRows()), lastColumn: Math.min(place.area.lastColumn, sheet.getMaxColumns()) };
+  const area = {
+    ...place.area,
+    lastRow: Math.min(place.area.lastRow, sheet.getMaxRows()),
+    lastColumn: Math.min(place.area.lastColumn, sheet.getMaxColumns()),
+  };
   const inFormulas = new Set(formulas.map(({ row }) => row));
   let lastFilled = area.lastRow;
   while (lastFilled > area.row && !inFormulas.has(lastFilled) && (values[lastFilled - 1] ?? []).every((value) => value === '')) lastFilled -= 1;
@@ -54,15 +63,16 @@ function logIn({ workbook, snapshot }: LiveWorkbook): Log {
   return { sheet, name, area, headings: headings.map(String), lastFilled, flights };
 }
 
-/** The rows that the log does not have yet; a flight twice in the file and once in the log is new once. */
-function newRows({ flights }: Log, rows: readonly CellValue[][]): CellValue[][] {
-  const there = new Map<string, number>();
-  for (const flight of flights) there.set(keyOf(flight), (there.get(keyOf(flight)) ?? 0) + 1);
-  return rows.filter((row) => {
-    const times = there.get(keyOf(row)) ?? 0;
-    there.set(keyOf(row), times - 1);
-    return times <= 0;
+const maxListed = 8;
+const inWords = (column: Column): string => logHeadings[column][0] ?? column;
+
+/** Each flight that is perhaps one of the log, by the line of the file and the row of the log. */
+function doubtsIn({ doubtful }: Compared, { area }: Log, { flights, lines }: ImportedLog): string {
+  const told = doubtful.map(({ index, row, columns }) => {
+    const flight = flights[index];
+    return `line ${lines[index] ?? '?'} (${flight?.date ?? ''}, ${flight?.aircraft ?? ''}) and row ${area.row + 1 + row}, other ${columns.map(inWords).join(', ')}`;
   });
+  return firstFew(told, maxListed, { separator: '; ' });
 }
 
 /** Text stays text whatever it begins with; a day is a date; the look is that of the first row of the log where the cell has none. */
@@ -86,37 +96,76 @@ function notTaken(log: ImportedLog, headings: readonly string[]): string[] {
   return [
     ...(log.problems.length === 0 ? [] : [`Not taken: ${log.problems.join('; ')}.`]),
     ...(passedOver.length === 0 ? [] : [`Columns not understood: ${passedOver.join(', ')}.`]),
+    ...(passedOver.length === 0 ? [] : [`Headings that would do besides: ${headingsThatWouldDo(headings, log).join(', ')}.`]),
+    ...(log.ofOthers === 0 ? [] : [`Left out: ${counted(log.ofOthers)} of others.`]),
   ];
 }
 
-/** Adds what is new, or throws why not. */
-function add(log: Log, imported: ImportedLog): string {
+/** Adds these flights of the file, or throws why not. */
+function add(log: Log, imported: ImportedLog, indexes: readonly number[], already: string): string {
   const { name, area, headings, lastFilled } = log;
   const rows = rowsUnder(headings, imported);
-  if (headingsWithoutPlace(headings, imported, ['date', 'aircraft']).length > 0) throw new NotThereError('the log of the Currency log no longer has a column "date" and a column "aircraft".');
-  const fresh = newRows(log, rows);
-  const again = rows.length - fresh.length;
-  const already = again === 0 ? '' : ` ${counted(again)} of the file ${again === 1 ? 'stands' : 'stand'} in the log already.`;
+  const fresh = [...indexes].sort((one, other) => one - other).map((index) => rows[index] ?? []);
   if (fresh.length === 0) return `Nothing was added.${already}`;
   const room = area.lastRow - lastFilled;
-  if (fresh.length > room) throw new NotThereError(`the log is read down to row ${area.lastRow} and has room for ${counted(room)} more, and the file has ${fresh.length} new. Insert rows before that row first.`);
+  if (fresh.length > room)
+    throw new NotThereError(
+      `the log is read down to row ${area.lastRow} and has room for ${counted(room)} more, and the file has ${fresh.length} new. Insert rows before that row first.`,
+    );
   write(log, lastFilled + 1, fresh);
   const rowsTold = fresh.length === 1 ? `row ${lastFilled + 1}` : `rows ${lastFilled + 1} to ${lastFilled + fresh.length}`;
   return `${counted(fresh.length)} added to the sheet "${name}", ${rowsTold}.${already}`;
 }
 
-export function importFlights(live: LiveWorkbook, text: string, order?: DateOrder): ImportSaid {
-  const log = importLog(text, order);
+/** The flights that the log does not have; those that it has in part are asked about first. */
+function addNew(log: Log, imported: ImportedLog, answers: FileAnswers): ImportSaid {
+  const { headings } = log;
+  if (headingsWithoutPlace(headings, imported, ['date', 'aircraft']).length > 0)
+    throw new NotThereError('the log of the Currency log no longer has a column "date" and a column "aircraft".');
+  const columns = ([...placesIn(headings).keys()] as Column[]).filter((column) => column in imported.found);
+  const compared = compareFlights(headings, log.flights, imported.flights, columns);
+  const { fresh, known, doubtful } = compared;
+  if (doubtful.length > 0 && answers.alike === undefined) {
+    const choices = [
+      { label: 'Other flights: add them', answers: { ...answers, alike: 'add' as const } },
+      { label: 'The same flights: leave them out', answers: { ...answers, alike: 'leave out' as const } },
+    ];
+    const said = `Nothing was added yet. ${counted(doubtful.length)} of the file may stand in the log already, on the same day in the same aircraft: ${doubtsIn(compared, log, imported)}.`;
+    return { said, choices };
+  }
+  const leftOut = answers.alike === 'leave out' ? doubtful.length : 0;
+  const already = [
+    ...(known === 0 ? [] : [` ${counted(known)} of the file ${known === 1 ? 'stands' : 'stand'} in the log already.`]),
+    ...(leftOut === 0 ? [] : [` ${counted(leftOut)} left out as you said.`]),
+  ].join('');
+  const taken = answers.alike === 'add' ? [...fresh, ...doubtful.map(({ index }) => index)] : fresh;
+  return { said: [add(log, imported, taken, already), ...notTaken(imported, headings)].join(' '), choices: [] };
+}
+
+/** Answers that would let a file be read of which nothing can be taken so far. */
+function choicesFor(text: string, { pilots }: ImportedLog, answers: FileAnswers): ImportSaid['choices'] {
+  if (pilots.length > 0)
+    return [
+      ...pilots.map((named) => ({ label: named === '' ? 'Of nobody named' : `Of ${named}`, answers: { ...answers, pilot: { named } } })),
+      { label: 'All are mine', answers: { ...answers, pilot: 'everyone' as const } },
+    ];
+  if (answers.order !== undefined || importLog(text, { ...answers, order: 'day first' }).flights.length === 0) return [];
+  return [
+    { label: 'Day first', answers: { ...answers, order: 'day first' } },
+    { label: 'Month first', answers: { ...answers, order: 'month first' } },
+  ];
+}
+
+export function importFlights(live: LiveWorkbook, text: string, answers: FileAnswers = {}): ImportSaid {
+  const log = importLog(text, answers);
   if (log.flights.length === 0) {
-    const asksOrder = order === undefined && importLog(text, 'day first').flights.length > 0;
     const why = log.problems.length === 0 ? 'the file has no flights' : log.problems.join('; ');
-    return { said: `Nothing was added: ${why}.`, asksOrder };
+    return { said: `Nothing was added: ${why}.`, choices: choicesFor(text, log, answers) };
   }
   try {
-    const there = logIn(live);
-    return { said: [add(there, log), ...notTaken(log, there.headings)].join(' '), asksOrder: false };
+    return addNew(logIn(live), log, answers);
   } catch (thrown) {
     if (!(thrown instanceof NotThereError)) throw thrown;
-    return { said: `Nothing was added: ${thrown.message}`, asksOrder: false };
+    return { said: `Nothing was added: ${thrown.message}`, choices: [] };
   }
 }

@@ -1,5 +1,15 @@
 // Starts the spreadsheet grid in the page: the engine's open presets, our functions registered, the workbook loaded.
-import { LocaleType, LogLevel, mergeLocales, Univer, type Injector, type IWorkbookData, type Plugin, type PluginCtor } from '@univerjs/core';
+import {
+  ICommandService,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  Univer,
+  type Injector,
+  type IWorkbookData,
+  type Plugin,
+  type PluginCtor,
+} from '@univerjs/core';
 import { FUniver } from '@univerjs/core/facade';
 import * as engine from '@univerjs/engine-formula';
 import { UniverSheetsConditionalFormattingPreset } from '@univerjs/preset-sheets-conditional-formatting';
@@ -22,14 +32,28 @@ import '@univerjs/preset-sheets-drawing/lib/index.css';
 import '@univerjs/preset-sheets-hyper-link/lib/index.css';
 import '@univerjs/preset-sheets-note/lib/index.css';
 import { registry } from '../../../functions/registry/index.generated';
+import { localToday } from '../../panel/localToday';
 import { engineFunctions } from '../engine/adapter';
-import { mendEngine } from '../engine/mendEngine';
-import { mendWait } from '../engine/mendWait';
-import type { SentenceBook } from '../engine/sentenceBook';
+import { patchEngine } from '../engine/patchEngine';
+import { patchWait } from '../engine/patchWait';
+import type { CellErrors } from '../engine/cellErrors';
 import { functionHelp } from './functionHelp';
+import { keepFormulas } from './keepFormulas';
+import { patchPainting } from './patchPainting';
+import { patchTints } from './patchTints';
 
 /** The grid tells how far it is with these, and has no words for them itself. */
-const progressWords = { 'sheets-formula': { progress: { analyzing: 'Reading the formulas', calculating: 'Calculating', 'array-analysis': 'Reading the columns', 'array-calculation': 'Calculating', done: 'Done' } } };
+const progressWords = {
+  'sheets-formula': {
+    progress: {
+      analyzing: 'Reading the formulas',
+      calculating: 'Calculating',
+      'array-analysis': 'Reading the columns',
+      'array-calculation': 'Calculating',
+      done: 'Done',
+    },
+  },
+};
 
 interface Preset {
   readonly plugins: readonly (PluginCtor<Plugin> | [PluginCtor<Plugin>, unknown])[];
@@ -49,21 +73,39 @@ export interface Grid {
   readonly api: FUniver;
   /** Hands out the grid's own services. */
   readonly injector: Injector;
+  readonly keepFormulasOf: (workbook: Workbook) => void;
 }
 
-export function startGrid(container: string, book: SentenceBook): Grid {
-  mendEngine(engine);
-  mendWait({ TriggerCalculationController }, engine);
+export function startGrid(container: string, book: CellErrors): Grid {
+  patchEngine(engine);
+  patchPainting();
+  patchTints();
+  patchWait({ TriggerCalculationController }, engine);
   const univer = new Univer({
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(coreWords, conditionalFormattingWords, dataValidationWords, drawingWords, hyperLinkWords, noteWords, progressWords) },
+    locales: {
+      [LocaleType.EN_US]: mergeLocales(
+        coreWords,
+        conditionalFormattingWords,
+        dataValidationWords,
+        drawingWords,
+        hyperLinkWords,
+        noteWords,
+        progressWords,
+      ),
+    },
     logLevel: LogLevel.ERROR,
   });
+  const keepFormulasOf = keepFormulas(univer.__getInjector().get(ICommandService));
   registerPresets(univer, [
     UniverSheetsCorePreset({
       container,
       ribbonType: 'simple',
-      formula: { function: engineFunctions(engine, registry, book), description: functionHelp(registry), initialFormulaComputing: CalculationMode.FORCED },
+      formula: {
+        function: engineFunctions(engine, registry, book, localToday),
+        description: functionHelp(registry),
+        initialFormulaComputing: CalculationMode.FORCED,
+      },
     }) as Preset,
     UniverSheetsConditionalFormattingPreset() as Preset,
     // The search field of the choices takes the keyboard away and enters nothing: without it, what is typed is entered as anywhere else.
@@ -72,7 +114,7 @@ export function startGrid(container: string, book: SentenceBook): Grid {
     UniverSheetsHyperLinkPreset() as Preset,
     UniverSheetsNotePreset() as Preset,
   ]);
-  return { api: FUniver.newAPI(univer), injector: univer.__getInjector() };
+  return { api: FUniver.newAPI(univer), injector: univer.__getInjector(), keepFormulasOf };
 }
 
 export type Workbook = ReturnType<FUniver['createWorkbook']>;

@@ -3,7 +3,7 @@ import type { Injector, IWorkbookData } from '@univerjs/core';
 import * as engine from '@univerjs/engine-formula';
 import { ILayoutService } from '@univerjs/preset-sheets-core';
 import type { PanelGiven } from '../../panel/host';
-import { sheetsInSight } from '../../workbook/sheetsInSight';
+import { visibleSheets } from '../../workbook/visibleSheets';
 import type { SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
 import { engineParts } from '../engine/engineParts';
 import { namesIn, rangeNamesIn, sheetSnapshot, workbookSnapshot } from '../engine/workbookSnapshot';
@@ -24,7 +24,7 @@ export interface LiveWorkbook {
 
 function inSight(data: IWorkbookData, shownId: string): string[] {
   const marks = new Map(markedSheets(data).map(({ name, mark }) => [name, mark]));
-  const wanted = sheetsInSight(data.sheets[shownId]?.name ?? '', marks, namesIn(data));
+  const wanted = visibleSheets(data.sheets[shownId]?.name ?? '', marks, namesIn(data));
   return data.sheetOrder.filter((id) => wanted.has(data.sheets[id]?.name ?? ''));
 }
 

@@ -3,7 +3,7 @@
 import type { IWorkbookData } from '@univerjs/core';
 import { elementNamed } from './elements';
 import type { LiveWorkbook } from './liveWorkbook';
-import type { Keeper } from './saving';
+import type { Autosave } from './autosave';
 
 export interface Outcome {
   /** For the user, in a sentence. */
@@ -17,20 +17,24 @@ const memory = 'rampwright-outcome';
 /** What could change the workbook between its reading and the new loading. */
 const changing = ['grid', 'files', 'foot'];
 
-const holdStill = (held: boolean): void => {
+const setInert = (held: boolean): void => {
   for (const id of changing) elementNamed(id).inert = held;
 };
 
 /** Resolves never, since the page goes; rejects with a sentence, with nothing changed. */
-export async function changeAndReload({ workbook, settled }: LiveWorkbook, keeper: Keeper, change: (data: IWorkbookData) => Outcome & { readonly data: IWorkbookData }): Promise<never> {
+export async function changeAndReload(
+  { workbook, settled }: LiveWorkbook,
+  autosave: Autosave,
+  change: (data: IWorkbookData) => Outcome & { readonly data: IWorkbookData },
+): Promise<never> {
   await settled();
-  holdStill(true);
+  setInert(true);
   try {
     const { data, ...outcome } = change(workbook.save());
-    await keeper.replaceBy(data);
+    await autosave.replaceBy(data);
     sessionStorage.setItem(memory, JSON.stringify(outcome satisfies Outcome));
   } catch (thrown) {
-    holdStill(false);
+    setInert(false);
     throw thrown;
   }
   location.reload();
@@ -38,7 +42,7 @@ export async function changeAndReload({ workbook, settled }: LiveWorkbook, keepe
 }
 
 /** What the page before this one left to be told, once. */
-export function leftToTell(): Outcome | undefined {
+export function pendingNotice(): Outcome | undefined {
   const text = sessionStorage.getItem(memory);
   sessionStorage.removeItem(memory);
   return text === null ? undefined : (JSON.parse(text) as Outcome);

@@ -2,7 +2,7 @@
 import type { FUniver } from '@univerjs/core/facade';
 import type {} from '@univerjs/sheets-ui/facade';
 import { registry } from '../../../functions/registry/index.generated';
-import type { SentenceBook } from '../engine/sentenceBook';
+import type { CellErrors } from '../engine/cellErrors';
 import { contentAt } from './cells';
 import { elementNamed } from './elements';
 import type { Workbook } from './grid';
@@ -26,7 +26,7 @@ function isSentence(value: string): boolean {
   return name !== undefined && registry.some((declaration) => declaration.name === name);
 }
 
-function sentenceOfActiveCell(workbook: Workbook, book: SentenceBook): string {
+function sentenceOfActiveCell(workbook: Workbook, book: CellErrors): string {
   const cell = workbook.getActiveCell();
   if (cell === null) return '';
   const sheet = workbook.getActiveSheet();
@@ -41,7 +41,7 @@ function sentenceOfActiveCell(workbook: Workbook, book: SentenceBook): string {
   return thrown.length > 0 ? thrown.join(' ') : meaning;
 }
 
-export function showSentences(api: FUniver, workbook: Workbook, book: SentenceBook): void {
+export function showSentences(api: FUniver, workbook: Workbook, book: CellErrors): void {
   const strip = elementNamed('sentence');
   const refresh = (): void => {
     const sentence = sentenceOfActiveCell(workbook, book);

@@ -3,8 +3,8 @@
 import { sheetTemplates } from '../../../sheets-templates';
 import { markedSheets } from '../saved/documentState';
 import type { Workbook } from './grid';
-import { leftToTell } from './reloading';
-import { say } from './toldStrip';
+import { pendingNotice } from './reloading';
+import { notify } from './notices';
 
 function olderSheets(workbook: Workbook): string {
   const versions = new Map(sheetTemplates.map(({ key, version }) => [key, version]));
@@ -14,10 +14,11 @@ function olderSheets(workbook: Workbook): string {
   return `${names} ${are} of an older version of Rampwright and ${older.length === 1 ? 'works' : 'work'} as before. To bring them up to date with your entries in them: "Show panel", then "Sheets", then "Look for older sheets".`;
 }
 
-export function tellAfterLoading(workbook: Workbook): void {
-  const left = leftToTell();
+/** `opened`: what the keeper of the workbook has to say. */
+export function tellAfterLoading(workbook: Workbook, opened = ''): void {
+  const left = pendingNotice();
   const sheet = left?.sheet === undefined ? null : workbook.getSheetByName(left.sheet);
   if (sheet !== null) workbook.setActiveSheet(sheet);
-  const said = [left?.said ?? '', olderSheets(workbook)].filter((sentence) => sentence !== '').join(' ');
-  if (said !== '') say(said);
+  const said = [left?.said ?? '', opened, olderSheets(workbook)].filter((sentence) => sentence !== '').join(' ');
+  if (said !== '') notify(said);
 }

@@ -11,7 +11,9 @@ type Styles = IWorkbookData['styles'];
 /** The same text for two styles that look alike, whatever the order of their parts. */
 function styleText(style: unknown): string {
   if (typeof style !== 'object' || style === null) return JSON.stringify(style) ?? '';
-  const parts = Object.entries(style).filter(([, part]) => part !== undefined).sort(([one], [other]) => (one < other ? -1 : 1));
+  const parts = Object.entries(style)
+    .filter(([, part]) => part !== undefined)
+    .sort(([one], [other]) => (one < other ? -1 : 1));
   return `{${parts.map(([name, part]) => `${name}:${styleText(part)}`).join(',')}}`;
 }
 
@@ -24,8 +26,12 @@ function keyFor(styles: Styles, key: string, style: IStyleData): string {
 }
 
 function withStyles(sheet: Partial<IWorksheetData>, keys: ReadonlyMap<string, string>): Partial<IWorksheetData> {
-  const styled = (cell: Nullable<ICellData>): Nullable<ICellData> => (cell && typeof cell.s === 'string' ? { ...cell, s: keys.get(cell.s) ?? cell.s } : cell);
-  const rows = Object.entries(sheet.cellData ?? {}).map(([row, cells]) => [row, Object.fromEntries(Object.entries(cells as Record<string, ICellData>).map(([column, cell]) => [column, styled(cell)]))]);
+  const styled = (cell: Nullable<ICellData>): Nullable<ICellData> =>
+    cell && typeof cell.s === 'string' ? { ...cell, s: keys.get(cell.s) ?? cell.s } : cell;
+  const rows = Object.entries(sheet.cellData ?? {}).map(([row, cells]) => [
+    row,
+    Object.fromEntries(Object.entries(cells as Record<string, ICellData>).map(([column, cell]) => [column, styled(cell)])),
+  ]);
   return { ...sheet, cellData: Object.fromEntries(rows) as IWorksheetData['cellData'] };
 }
 

@@ -2,7 +2,7 @@
 import type { IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { joinedSet, type ExistingSheet, type InsertionPlan } from '../../workbook/insertionPlan';
 import type { SheetMark } from '../../workbook/snapshot';
-import { isUnmoved } from '../../workbook/unmoved';
+import { isUnmoved } from '../../workbook/keys';
 import type { SheetKey, SheetTemplate } from '../../../sheets-templates/template';
 import { firstSet, markOf } from '../engine/sheetMark';
 import { sheetIdOf } from '../engine/workbookIds';
@@ -26,7 +26,7 @@ export function markedSheets(data: IWorkbookData): MarkedSheet[] {
   });
 }
 
-/** Of sheets as they are saved only the fixed texts are asked for, so that nothing of the engine is needed. */
+/** Of sheets as they are saved only the keys are asked for, so that nothing of the engine is needed. */
 const noEngine = { spilled: {}, moveFormula: (formula: string): string => formula };
 
 /** Sheets of ours that a new sheet may refer to: of this version, laid out as written, their names still there. */
@@ -52,12 +52,14 @@ export function freeSheetId(data: IWorkbookData, key: SheetKey): string {
   return free;
 }
 
-/** The set that new sheets join, or a fresh one of their own. */
-export function setFor(data: IWorkbookData, plan: InsertionPlan): string {
-  const marks = markedSheets(data).map(({ mark }) => mark);
-  const joined = joinedSet(plan, marks);
-  if (joined !== undefined) return joined;
+export function freshSet(marks: readonly SheetMark[]): string {
   let free = firstSet;
   for (let next = 2; marks.some(({ set }) => set === free); next += 1) free = `${firstSet}-${next}`;
   return free;
+}
+
+/** The set that new sheets join, or a fresh one of their own. */
+export function setFor(data: IWorkbookData, plan: InsertionPlan): string {
+  const marks = markedSheets(data).map(({ mark }) => mark);
+  return joinedSet(plan, marks) ?? freshSet(marks);
 }

@@ -9,7 +9,10 @@ export type FormulaChange = (formula: string, sheetId: string | undefined) => st
 
 function inCells(cells: IWorksheetData['cellData'], change: (formula: string) => string): IWorksheetData['cellData'] {
   const changed = (cell: Nullable<ICellData>): Nullable<ICellData> => (cell && typeof cell.f === 'string' ? { ...cell, f: change(cell.f) } : cell);
-  const rows = Object.entries(cells).map(([row, ofRow]) => [row, Object.fromEntries(Object.entries(ofRow as Record<string, ICellData>).map(([column, cell]) => [column, changed(cell)]))]);
+  const rows = Object.entries(cells).map(([row, ofRow]) => [
+    row,
+    Object.fromEntries(Object.entries(ofRow as Record<string, ICellData>).map(([column, cell]) => [column, changed(cell)])),
+  ]);
   return Object.fromEntries(rows) as IWorksheetData['cellData'];
 }
 
@@ -23,13 +26,26 @@ function inKept(kept: unknown, change: (formula: string) => string): unknown {
 
 function withKeptChanged(data: IWorkbookData, resource: string, change: FormulaChange): IWorkbookData {
   const kept = Object.entries(resourceIn<unknown>(data, resource));
-  return kept.length === 0 ? data : withResource(data, resource, Object.fromEntries(kept.map(([sheetId, ofSheet]) => [sheetId, inKept(ofSheet, (formula) => change(formula, sheetId))])));
+  return kept.length === 0
+    ? data
+    : withResource(
+        data,
+        resource,
+        Object.fromEntries(kept.map(([sheetId, ofSheet]) => [sheetId, inKept(ofSheet, (formula) => change(formula, sheetId))])),
+      );
 }
 
 export function withFormulasChanged(data: IWorkbookData, change: FormulaChange): IWorkbookData {
-  const sheets = Object.entries(data.sheets).map(([sheetId, sheet]) => [sheetId, sheet.cellData === undefined ? sheet : { ...sheet, cellData: inCells(sheet.cellData, (formula) => change(formula, sheetId)) }]);
+  const sheets = Object.entries(data.sheets).map(([sheetId, sheet]) => [
+    sheetId,
+    sheet.cellData === undefined ? sheet : { ...sheet, cellData: inCells(sheet.cellData, (formula) => change(formula, sheetId)) },
+  ]);
   const names = Object.entries(resourceIn<NameRecord>(data, resourceNames.names));
   const inNames = names.map(([id, record]) => [id, { ...record, formulaOrRefString: change(record.formulaOrRefString, undefined) }]);
-  const inCellsAndNames = withResource({ ...data, sheets: Object.fromEntries(sheets) as IWorkbookData['sheets'] }, resourceNames.names, Object.fromEntries(inNames));
+  const inCellsAndNames = withResource(
+    { ...data, sheets: Object.fromEntries(sheets) as IWorkbookData['sheets'] },
+    resourceNames.names,
+    Object.fromEntries(inNames),
+  );
   return [resourceNames.tints, resourceNames.validations].reduce((changed, resource) => withKeptChanged(changed, resource, change), inCellsAndNames);
 }

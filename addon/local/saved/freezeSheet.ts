@@ -2,6 +2,7 @@
 // copy keeps its look and its notes; it has no choices, no limits and no drawings, and is no sheet of ours.
 import type { ICellData, IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { freeName } from '../../workbook/insertionPlan';
+import { isKeyFormula } from '../../workbook/keys';
 import type { CellValue, SheetSnapshot } from '../../workbook/snapshot';
 import { noLongerOurs } from '../engine/sheetMark';
 import { cellContent, resourceIn, withResource } from '../engine/workbookData';
@@ -12,7 +13,7 @@ export interface Frozen {
   readonly data: IWorkbookData;
   /** Name of the copy. */
   readonly sheet: string;
-  /** How many formulas became values. */
+  /** How many formulas became values, without that of the keys, which nobody sees. */
   readonly formulas: number;
 }
 
@@ -54,15 +55,21 @@ function alsoFor(data: IWorkbookData, resource: string, sheetId: string, copyId:
   return ofSheet === undefined ? data : withResource(data, resource, { ...kept, [copyId]: ofSheet });
 }
 
-/** `shown` is the sheet as the grid shows it. */
-export function withSheetFrozen(data: IWorkbookData, sheetId: string, shown: SheetSnapshot): Frozen {
+/** `shown` is the sheet as the grid shows it; the copy has its name and the suffix. */
+export function withSheetFrozen(data: IWorkbookData, sheetId: string, shown: SheetSnapshot, suffix = ' (values)'): Frozen {
   const original = data.sheets[sheetId];
   if (original === undefined) throw new Error(`The sheet "${shown.name}" is no longer in this workbook.`);
-  const name = freeName(`${shown.name} (values)`, ' ', new Set(sheetNamesIn(data).map((one) => one.toLowerCase())));
+  const name = freeName(`${shown.name}${suffix}`, ' ', new Set(sheetNamesIn(data).map((one) => one.toLowerCase())));
   const id = freeId(data, sheetId);
-  const copy: Partial<IWorksheetData> = { ...structuredClone(original), id, name, custom: noLongerOurs(original.custom), cellData: frozenCells((original.cellData ?? {}) as Cells, shown) };
+  const copy: Partial<IWorksheetData> = {
+    ...structuredClone(original),
+    id,
+    name,
+    custom: noLongerOurs(original.custom),
+    cellData: frozenCells((original.cellData ?? {}) as Cells, shown),
+  };
   const sheetOrder = data.sheetOrder.flatMap((one) => (one === sheetId ? [one, id] : [one]));
   const withCopy = { ...data, sheets: { ...data.sheets, [id]: copy }, sheetOrder };
   const looking = [resourceNames.tints, resourceNames.notes].reduce((grown, resource) => alsoFor(grown, resource, sheetId, id), withCopy);
-  return { data: looking, sheet: name, formulas: shown.formulas.length };
+  return { data: looking, sheet: name, formulas: shown.formulas.filter((cell) => !isKeyFormula(cell)).length };
 }

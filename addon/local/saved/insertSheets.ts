@@ -18,7 +18,10 @@ export interface Inserted {
 
 /** The sheets of a plan under their names, ready to be put into the workbook. */
 export function placedSheets(data: IWorkbookData, { added, reused, names }: InsertionPlan, set: string): PlacedTemplate[] {
-  const ids = new Map<SheetKey, string>([...reused.map(({ key, sheetId }) => [key, sheetId] as const), ...added.map(({ template: { key } }) => [key, freeSheetId(data, key)] as const)]);
+  const ids = new Map<SheetKey, string>([
+    ...reused.map(({ key, sheetId }) => [key, sheetId] as const),
+    ...added.map(({ template: { key } }) => [key, freeSheetId(data, key)] as const),
+  ]);
   return added.map(({ template, sheetName }) => {
     const sheetId = ids.get(template.key) ?? '';
     return { template: underNames(template, sheetName, names), sheetId, mark: markFor(template, set, names), linkTo: (wanted) => ids.get(wanted) };
@@ -30,5 +33,9 @@ export function withSheetsInserted(data: IWorkbookData, templates: readonly Shee
   const names = { sheets: sheetNamesIn(data), ranges: [...rangeNamesIn(data)] };
   const plan = planInsertion(wanted, templates, names, wanted.length === templates.length ? [] : existingSheets(data, templates));
   const placed = placedSheets(data, plan, setFor(data, plan));
-  return { data: withSheetsAdded(data, placed), inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
+  return {
+    data: withSheetsAdded(data, placed),
+    inserted: plan.added.map(({ sheetName }) => sheetName),
+    reads: plan.reused.map(({ sheetName }) => sheetName),
+  };
 }

@@ -1,8 +1,8 @@
 // Keeps the formats that the grid gave to cells when times were typed into them (see typedTimes.ts).
 import type { ICellData, IStyleData, IWorkbookData, IWorksheetData, Nullable } from '@univerjs/core';
 import type { CarriedCell } from '../../workbook/carriedInputs';
+import { isDatePattern } from '../../workbook/datePattern';
 import { placeText, timeFormatOf, type OldNumber } from '../../workbook/typedTimes';
-import { isDatePattern } from '../engine/engineValues';
 
 type Cells = Record<number, Record<number, ICellData>>;
 
@@ -20,14 +20,23 @@ function numbersOf(data: IWorkbookData, { cellData }: Partial<IWorksheetData>): 
     for (const [column, cell] of Object.entries(ofRow)) {
       if (typeof cell?.v !== 'number') continue;
       const format = dateFormatOf(data, cell);
-      numbers.set(cell.v, [...(numbers.get(cell.v) ?? []), { place: placeText({ row: Number(row) + 1, column: Number(column) + 1 }), ...(format !== undefined && { format }) }]);
+      numbers.set(cell.v, [
+        ...(numbers.get(cell.v) ?? []),
+        { place: placeText({ row: Number(row) + 1, column: Number(column) + 1 }), ...(format !== undefined && { format }) },
+      ]);
     }
   }
   return numbers;
 }
 
 /** `old` is the sheet that held the entries so far, `sheetId` the one that holds them now; `name` is what it is called. */
-export function withTimesKept(data: IWorkbookData, sheetId: string, cells: readonly CarriedCell[], old: Partial<IWorksheetData>, name: string): IWorkbookData {
+export function withTimesKept(
+  data: IWorkbookData,
+  sheetId: string,
+  cells: readonly CarriedCell[],
+  old: Partial<IWorksheetData>,
+  name: string,
+): IWorkbookData {
   const sheet = data.sheets[sheetId];
   const numbers = numbersOf(data, old);
   const cellData = { ...(sheet?.cellData as Cells | undefined) };
@@ -35,7 +44,8 @@ export function withTimesKept(data: IWorkbookData, sheetId: string, cells: reado
     const [row, column] = [carried.row - 1, carried.column - 1];
     const cell = cellData[row]?.[column];
     const pattern = cell === undefined || dateFormatOf(data, cell) !== undefined ? undefined : timeFormatOf(carried, numbers, name);
-    if (cell !== undefined && pattern !== undefined) cellData[row] = { ...cellData[row], [column]: { ...cell, s: { ...styleOf(data, cell), n: { pattern } } } };
+    if (cell !== undefined && pattern !== undefined)
+      cellData[row] = { ...cellData[row], [column]: { ...cell, s: { ...styleOf(data, cell), n: { pattern } } } };
   }
   return { ...data, sheets: { ...data.sheets, [sheetId]: { ...sheet, cellData } } };
 }

@@ -3,7 +3,7 @@
 import type { IWorkbookData } from '@univerjs/core';
 import { referencesOf, rewriteFormula, type NewNames } from '../../workbook/formulaText';
 import { freeName } from '../../workbook/insertionPlan';
-import { splitSheetReference } from '../engine/a1';
+import { readSheetReference } from '../engine/a1';
 import { noLongerOurs } from '../engine/sheetMark';
 import { resourceIn, withResource } from '../engine/workbookData';
 import { resourceNames, type NameRecord } from '../engine/workbookResources';
@@ -20,8 +20,7 @@ export interface SetAside {
 /** Cells of a sheet that its own name stands for; a name that the user has pointed elsewhere is the user's. */
 function isOwnName(records: readonly NameRecord[], sheetName: string, name: string): boolean {
   const record = records.find((one) => one.name === name);
-  if (record === undefined || !record.formulaOrRefString.includes('!') || record.formulaOrRefString.startsWith('#')) return false;
-  return splitSheetReference(record.formulaOrRefString).sheet === sheetName;
+  return record !== undefined && readSheetReference(record.formulaOrRefString)?.sheet === sheetName;
 }
 
 /** The names of ranges that a sheet carries and still owns: template name and name in the workbook. */
@@ -50,7 +49,10 @@ export function setAside(data: IWorkbookData, old: readonly MarkedSheet[]): SetA
     const concerned = [...sheets].some((name) => names.sheets.has(name)) || [...words].some((word) => ranges.has(word));
     return concerned ? rewriteFormula(formula, { sheets: names.sheets, ranges }, ',') : formula;
   });
-  const records = Object.entries(resourceIn<NameRecord>(followed, resourceNames.names)).map(([id, record]) => [id, { ...record, name: names.ranges.get(record.name) ?? record.name }]);
+  const records = Object.entries(resourceIn<NameRecord>(followed, resourceNames.names)).map(([id, record]) => [
+    id,
+    { ...record, name: names.ranges.get(record.name) ?? record.name },
+  ]);
   const sheets = old.map(({ sheetId, name }) => {
     const sheet = followed.sheets[sheetId];
     return [sheetId, { ...sheet, name: names.sheets.get(name) ?? name, custom: noLongerOurs(sheet?.custom) }];

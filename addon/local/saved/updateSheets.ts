@@ -26,10 +26,12 @@ function olderSheets(data: IWorkbookData, templates: readonly SheetTemplate[], s
   const versions = new Map(templates.map(({ key, version }) => [key, version]));
   const old = markedSheets(data).filter(({ mark }) => mark.set === set && versions.has(mark.key));
   if (old.length === 0) throw new Error('The older sheets are no longer in this workbook. Nothing was changed.');
-  if (old.every(({ mark }) => mark.version >= (versions.get(mark.key) ?? 0))) throw new Error("These sheets are of today's version already. Nothing was changed.");
+  if (old.every(({ mark }) => mark.version >= (versions.get(mark.key) ?? 0)))
+    throw new Error("These sheets are of today's version already. Nothing was changed.");
   for (const { name, mark } of old) {
     const twin = old.find((other) => other.name !== name && other.mark.key === mark.key);
-    if (twin !== undefined) throw new Error(`"${name}" and "${twin.name}" are two sheets of one kind in one set. Delete one of them first. Nothing was changed.`);
+    if (twin !== undefined)
+      throw new Error(`"${name}" and "${twin.name}" are two sheets of one kind in one set. Delete one of them first. Nothing was changed.`);
     if (!entries.some(({ key }) => key === mark.key)) throw new Error(`What was typed into "${name}" was not read. Ask again. Nothing was changed.`);
   }
   return old;
@@ -45,7 +47,12 @@ const filled = (placed: readonly PlacedTemplate[], entries: readonly CarriedShee
 /** The plan of an insertion, with the names that the old sheets had. */
 function planOf(data: IWorkbookData, aside: IWorkbookData, templates: readonly SheetTemplate[], old: readonly MarkedSheet[]): InsertionPlan {
   const taken = { sheets: [...sheetNamesIn(data), ...sheetNamesIn(aside)], ranges: [...rangeNamesIn(data), ...rangeNamesIn(aside)] };
-  const plan = planInsertion(old.map(({ mark }) => mark.key), templates, taken, existingSheets(aside, templates));
+  const plan = planInsertion(
+    old.map(({ mark }) => mark.key),
+    templates,
+    taken,
+    existingSheets(aside, templates),
+  );
   const nameOf = new Map<SheetKey, string>(old.map(({ mark, name }) => [mark.key, name]));
   const added = plan.added.map((one) => ({ ...one, sheetName: nameOf.get(one.template.key) ?? one.sheetName }));
   const sheets = new Map([...plan.names.sheets, ...added.map(({ template, sheetName }) => [template.name, sheetName] as const)]);
@@ -66,13 +73,24 @@ export function withSheetsUpdated(data: IWorkbookData, templates: readonly Sheet
   const old = olderSheets(data, templates, set, entries);
   const { data: aside, names } = setAside(data, old);
   const plan = planOf(data, aside, templates, old);
-  refuseOlderOutside(plan, old.map(({ mark }) => mark.key), markedSheets(aside));
+  refuseOlderOutside(
+    plan,
+    old.map(({ mark }) => mark.key),
+    markedSheets(aside),
+  );
   const placed = filled(placedSheets(aside, plan, set), entries);
-  const grown = placed.reduce((kept, { sheetId, mark }) => {
-    const before = old.find((one) => one.mark.key === mark.key);
-    const cells = entries.find(({ key }) => key === mark.key)?.cells ?? [];
-    return before === undefined ? kept : withTimesKept(kept, sheetId, cells, before.sheet, before.name);
-  }, withSheetsAdded(aside, placed));
+  const grown = placed.reduce(
+    (kept, { sheetId, mark }) => {
+      const before = old.find((one) => one.mark.key === mark.key);
+      const cells = entries.find(({ key }) => key === mark.key)?.cells ?? [];
+      return before === undefined ? kept : withTimesKept(kept, sheetId, cells, before.sheet, before.name);
+    },
+    withSheetsAdded(aside, placed),
+  );
   const sheetOrder = orderOf(data.sheetOrder, old, new Map(placed.map(({ mark, sheetId }) => [mark.key, sheetId])));
-  return { data: { ...grown, sheetOrder }, updated: plan.added.map(({ sheetName }) => sheetName), kept: old.map(({ name }) => names.sheets.get(name) ?? name) };
+  return {
+    data: { ...grown, sheetOrder },
+    updated: plan.added.map(({ sheetName }) => sheetName),
+    kept: old.map(({ name }) => names.sheets.get(name) ?? name),
+  };
 }

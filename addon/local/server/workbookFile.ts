@@ -1,8 +1,15 @@
-// The user's workbook as a file: made from the templates at first, replaced whole and atomically, kept once more as it
-// was before this session, and never overwritten when somebody else has changed it since it was read.
+// The user's workbook as a file: made from the templates at first, replaced whole and atomically, copied as it was before this
+// session, and never overwritten when somebody else has changed it since it was read.
 import { createHash } from 'node:crypto';
-import { copyFile, mkdir, open, readFile, rename, rm } from 'node:fs/promises';
+import { constants } from 'node:fs';
+import { access, mkdir } from 'node:fs/promises';
 import { dirname } from 'node:path';
+import { laterSentence } from '../saved/fileFormat';
+import { backupsOf, makeBackup } from './backups';
+import { inWords } from './fileTrouble';
+import { realPathOf } from './realPath';
+import { readIfThere, replaceFile, statIfThere } from './replaceFile';
+import { standingOf } from '../saved/workbookText';
 
 export interface StoredWorkbook {
   readonly text: string;
@@ -13,66 +20,29 @@ export interface StoredWorkbook {
 /** The file on disk is not the one that the writer had read. */
 export class ChangedMeanwhileError extends Error {}
 
-const versionOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 32);
+/** What is on disk may not be written by this program; the message says why. */
+export class NotOursToWriteError extends Error {}
 
-const isMissing = (thrown: unknown): boolean => thrown instanceof Error && 'code' in thrown && thrown.code === 'ENOENT';
+/** keeper.ts in the page works out the same. */
+export const versionOf = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 32);
 
-async function readIfThere(path: string): Promise<string | undefined> {
-  try {
-    return await readFile(path, 'utf8');
-  } catch (thrown) {
-    if (isMissing(thrown)) return undefined;
-    throw thrown;
-  }
-}
-
-const causes: Readonly<Record<string, string>> = {
-  EACCES: 'this user may not write there',
-  EPERM: 'this user may not write there',
-  EROFS: 'the disk can only be read',
-  ENOSPC: 'the disk is full',
-  EDQUOT: 'the disk is full',
-  ENOENT: 'its folder is gone',
-  ENOTDIR: 'its folder is gone',
-};
-
-/** What the system says, in a sentence for the user. */
-function inWords(path: string, thrown: unknown): unknown {
-  if (!(thrown instanceof Error && 'code' in thrown)) return thrown;
-  return new Error(`the file ${path} cannot be read or written: ${causes[String(thrown.code)] ?? thrown.message}.`, { cause: thrown });
-}
-
-/** Writes beside the file and renames, so that a crash leaves the old file or the new one, never half of one. */
-async function replaceFile(path: string, text: string): Promise<void> {
-  const beside = `${path}.${process.pid}.tmp`;
-  try {
-    const handle = await open(beside, 'w', 0o600);
-    try {
-      await handle.writeFile(text);
-      await handle.sync();
-    } finally {
-      await handle.close();
-    }
-    await rename(beside, path);
-  } catch (thrown) {
-    await rm(beside, { force: true }).catch(() => undefined);
-    throw thrown;
-  }
-}
+const day = 24 * 60 * 60 * 1000;
+const anyMayWrite = 0o222;
 
 export class WorkbookFile {
+  /** Behind every link. */
   readonly path: string;
   private readonly makeFirst: () => string;
+  private readonly now: () => number;
   private queue: Promise<unknown> = Promise.resolve();
-  private backedUp = false;
+  private backedUp = -Infinity;
+  /** A file that was there once in this session is not begun anew when it is gone. */
+  private seen = false;
 
-  constructor(path: string, makeFirst: () => string) {
-    this.path = path;
+  constructor(path: string, makeFirst: () => string, now: () => number = Date.now) {
+    this.path = realPathOf(path);
     this.makeFirst = makeFirst;
-  }
-
-  get backupPath(): string {
-    return `${this.path}.backup`;
+    this.now = now;
   }
 
   /** One at a time, so that no read falls between a check and a rename. */
@@ -84,14 +54,19 @@ export class WorkbookFile {
     return turn;
   }
 
+  private async begin(): Promise<string> {
+    if (this.seen || (await backupsOf(this.path)).length > 0)
+      throw new Error(`the file ${this.path} is gone. Nothing was put in its place. End the program and start it again: it will ask what to do.`);
+    const text = this.makeFirst();
+    await mkdir(dirname(this.path), { recursive: true });
+    await replaceFile(this.path, text);
+    return text;
+  }
+
   read(): Promise<StoredWorkbook> {
     return this.inTurn(async () => {
-      const there = await readIfThere(this.path);
-      const text = there ?? this.makeFirst();
-      if (there === undefined) {
-        await mkdir(dirname(this.path), { recursive: true });
-        await replaceFile(this.path, text);
-      }
+      const text = (await readIfThere(this.path)) ?? (await this.begin());
+      this.seen = true;
       return { text, version: versionOf(text) };
     });
   }
@@ -104,19 +79,49 @@ export class WorkbookFile {
     });
   }
 
-  /** `knownVersion` is the version that the writer read; a file changed since then is left alone. */
-  write(text: string, knownVersion: string): Promise<StoredWorkbook> {
+  /** A rename would go over a file that nobody may write. */
+  private async checkMayWrite(there: string): Promise<void> {
+    const mode = Number((await statIfThere(this.path))?.mode ?? anyMayWrite);
+    const may =
+      (mode & anyMayWrite) !== 0 &&
+      (await access(this.path, constants.W_OK).then(
+        () => true,
+        () => false,
+      ));
+    if (!may)
+      throw new NotOursToWriteError(`the file ${this.path} may only be read, so nothing was written. Allow writing to it, or save a copy elsewhere.`);
+    if (standingOf(there) === 'later') throw new NotOursToWriteError(laterSentence);
+  }
+
+  /** Saved every second, so the copies that help are those from before this session, and from before each day of a long one. */
+  private async backUp(): Promise<void> {
+    const now = this.now();
+    if (now - this.backedUp < day) return;
+    await makeBackup(this.path, now);
+    this.backedUp = now;
+  }
+
+  /**
+   * `knownVersions` are the one that the writer read, and those of its own saves that were never answered. A file changed since
+   * then is left alone, unless it holds this very text already.
+   */
+  write(text: string, knownVersions: readonly string[]): Promise<StoredWorkbook> {
     return this.inTurn(async () => {
-      const there = await readIfThere(this.path);
-      if (there !== undefined && versionOf(there) !== knownVersion) {
-        throw new ChangedMeanwhileError('The file was changed elsewhere (another window or program) after this page opened it. Reload the page to see it; what you typed here since then is not in it.');
+      const [there, version] = [await readIfThere(this.path), versionOf(text)];
+      if (there !== undefined) {
+        const found = versionOf(there);
+        if (found === version) return { text, version };
+        if (!knownVersions.includes(found))
+          throw new ChangedMeanwhileError(
+            'The file was changed elsewhere (another window or program) after this page opened it. Reload the page to see it; what you typed here since then is not in it.',
+          );
+        await this.checkMayWrite(there);
+        await this.backUp();
       }
-      // Saved every second, so the copy that helps is the one from before this session.
-      if (there !== undefined && !this.backedUp) await copyFile(this.path, this.backupPath);
-      this.backedUp = true;
       await mkdir(dirname(this.path), { recursive: true });
       await replaceFile(this.path, text);
-      return { text, version: versionOf(text) };
+      this.seen = true;
+      return { text, version };
     });
   }
 }

@@ -38,7 +38,10 @@ export function aboutSheet(name: string, asOf: string, particular: readonly stri
     name,
     cells: new Map<string, Partial<Cell>>([['0,0', { value: aboutName, style: { font: title } }], ...rows]),
     columns: [{ width: 88 }],
-    rowDefs: new Map([[0, { height: 30 }], ...lines.map((line, index) => [index + 1, { height: linePoints * Math.ceil(line.length / charactersInLine) + 5 }] as const)]),
+    rowDefs: new Map([
+      [0, { height: 30 }],
+      ...lines.map((line, index) => [index + 1, { height: linePoints * Math.ceil(line.length / charactersInLine) + 5 }] as const),
+    ]),
     view: { showGridLines: false },
     pageSetup: { orientation: 'portrait', fitToPage: true, fitToWidth: 1, fitToHeight: 0, margins },
     headerFooter: { oddFooter: foot },

@@ -8,7 +8,20 @@ type Style = Nullable<IStyleData | string>;
 
 /** By the engine's numbers; 0 is no line. */
 const lines: readonly (BorderLineStyle | undefined)[] = [
-  undefined, 'thin', 'hair', 'dotted', 'dashed', 'dashDot', 'dashDotDot', 'double', 'medium', 'mediumDashed', 'mediumDashDot', 'mediumDashDotDot', 'slantDashDot', 'thick',
+  undefined,
+  'thin',
+  'hair',
+  'dotted',
+  'dashed',
+  'dashDot',
+  'dashDotDot',
+  'double',
+  'medium',
+  'mediumDashed',
+  'mediumDashDot',
+  'mediumDashDotDot',
+  'slantDashDot',
+  'thick',
 ];
 const across: readonly AlignmentStyle['horizontal'][] = [undefined, 'left', 'center', 'right', 'justify', 'justify', 'distributed'];
 const down: readonly AlignmentStyle['vertical'][] = [undefined, 'top', 'center', 'bottom'];
@@ -33,8 +46,14 @@ function only<Fields extends object>(fields: { [Key in keyof Fields]: Fields[Key
 function font({ ff, fs, bl, it, ul, st, cl, va }: IStyleData): FontStyle {
   return only<FontStyle>({
     // Without a name some programs fall back to a font with serifs.
-    name: ff ?? fontFamily, size: fs, bold: bl === 1 || undefined, italic: it === 1 || undefined, underline: ul?.s === 1 || undefined,
-    strikethrough: st?.s === 1 || undefined, color: colour(cl), vertAlign: va === 2 ? 'subscript' : va === 3 ? 'superscript' : undefined,
+    name: ff ?? fontFamily,
+    size: fs,
+    bold: bl === 1 || undefined,
+    italic: it === 1 || undefined,
+    underline: ul?.s === 1 || undefined,
+    strikethrough: st?.s === 1 || undefined,
+    color: colour(cl),
+    vertAlign: va === 2 ? 'subscript' : va === 3 ? 'superscript' : undefined,
   });
 }
 
@@ -43,10 +62,12 @@ function side(given: Nullable<IBorderStyleData>): BorderSide | undefined {
   return style === undefined ? undefined : only<BorderSide>({ style, color: colour(given?.cl) });
 }
 
-const borders = ({ t, r, b, l }: IBorderData): CellStyle['border'] => only<NonNullable<CellStyle['border']>>({ top: side(t), right: side(r), bottom: side(b), left: side(l) });
+const borders = ({ t, r, b, l }: IBorderData): CellStyle['border'] =>
+  only<NonNullable<CellStyle['border']>>({ top: side(t), right: side(r), bottom: side(b), left: side(l) });
 
 /** The grid sets what has no vertical place of its own at the bottom, as Excel does. */
-const alignment = ({ ht, vt, tb }: IStyleData): AlignmentStyle => only<AlignmentStyle>({ horizontal: across[ht ?? 0], vertical: down[vt ?? 0], wrapText: tb === wrapped || undefined });
+const alignment = ({ ht, vt, tb }: IStyleData): AlignmentStyle =>
+  only<AlignmentStyle>({ horizontal: across[ht ?? 0], vertical: down[vt ?? 0], wrapText: tb === wrapped || undefined });
 
 export const fillOf = (color: Color): NonNullable<CellStyle['fill']> => ({ type: 'pattern', pattern: 'solid', fgColor: color });
 
@@ -57,12 +78,16 @@ export function cellLook(style: IStyleData): CellStyle {
   const background = colour(style.bg);
   const pattern = style.n?.pattern;
   return only<CellStyle>({
-    font: font(style), alignment: alignment(style), border: style.bd ? borders(style.bd) : undefined,
-    fill: background === undefined ? undefined : fillOf(background), numFmt: pattern && pattern !== 'General' ? clearDate(pattern) : undefined,
+    font: font(style),
+    alignment: alignment(style),
+    border: style.bd ? borders(style.bd) : undefined,
+    fill: background === undefined ? undefined : fillOf(background),
+    numFmt: pattern && pattern !== 'General' ? clearDate(pattern) : undefined,
   });
 }
 
-const withoutNothing = (style: IStyleData): IStyleData => Object.fromEntries(Object.entries(style).filter(([, value]) => value !== null && value !== undefined)) as IStyleData;
+const withoutNothing = (style: IStyleData): IStyleData =>
+  Object.fromEntries(Object.entries(style).filter(([, value]) => value !== null && value !== undefined)) as IStyleData;
 
 /** The styles that bear on a cell, the nearest last, as one. A text is a name in the workbook's table of styles. */
 export function composed(table: IWorkbookData['styles'], styles: readonly Style[]): IStyleData {

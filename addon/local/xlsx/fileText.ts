@@ -1,7 +1,7 @@
 // Text as a cell of an Excel file can hold it.
 
 /** Characters in a cell. */
-export const longestText = 32_767;
+export const maxTextLength = 32_767;
 
 /** Errors that the file format knows; any other error goes as text. */
 export const fileErrors: ReadonlySet<string> = new Set(['#NULL!', '#DIV/0!', '#VALUE!', '#REF!', '#NAME?', '#NUM!', '#N/A']);
@@ -13,5 +13,5 @@ export const cut = (text: string, length: number): string => text.slice(0, lengt
 export function fileText(text: string): string {
   const lines = text.replace(/\r\n?/g, '\n');
   const whole = lines.replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]|[\ufffe\uffff]/g, '\ufffd');
-  return cut(whole, longestText).replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_');
+  return cut(whole, maxTextLength).replace(/_(?=x[0-9a-f]{4}_)/gi, '_x005F_');
 }

@@ -51,8 +51,10 @@ function extentOf({ sheet, snapshot }: SheetInFile): Extent {
   };
 }
 
-const isIn = (row: number, column: number) => ({ startRow, endRow, startColumn, endColumn }: CellRange): boolean =>
-  row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;
+const isIn =
+  (row: number, column: number) =>
+  ({ startRow, endRow, startColumn, endColumn }: CellRange): boolean =>
+    row >= startRow && row <= endRow && column >= startColumn && column <= endColumn;
 
 /** The fill is fixed: it belongs to the word that stands there now. */
 function withTint(look: CellStyle, value: CellValue, isTinted: boolean): CellStyle {
@@ -81,7 +83,9 @@ function cellInFile(one: SheetInFile, row: number, column: number): Partial<Cell
   const look = cellLook(composed(data.styles, [data.defaultStyle, sheet.defaultStyle, rowAt(one, row)?.s, columnAt(one, column)?.s, cell?.s]));
   const note = notes[row]?.[column]?.note;
   return {
-    ...content(value), style: withTint(look, value, tinted.some(isIn(row, column))), ...linkFrom(one, cell),
+    ...content(value),
+    style: withTint(look, value, tinted.some(isIn(row, column))),
+    ...linkFrom(one, cell),
     ...(note !== undefined && note !== '' && { comment: { author: 'Rampwright', text: fileText(note) } }),
   };
 }
@@ -117,7 +121,13 @@ function printing({ snapshot, foot }: SheetInFile): Pick<WriteSheet, 'pageSetup'
   const template = sheetTemplates.find(({ key }) => key === snapshot.mark?.key);
   return {
     // As many pages down as it takes.
-    pageSetup: { orientation: template?.print.landscape === true ? 'landscape' : 'portrait', fitToPage: true, fitToWidth: 1, fitToHeight: 0, margins },
+    pageSetup: {
+      orientation: template?.print.landscape === true ? 'landscape' : 'portrait',
+      fitToPage: true,
+      fitToWidth: 1,
+      fitToHeight: 0,
+      margins,
+    },
     headerFooter: { oddFooter: foot },
   };
 }
@@ -132,7 +142,12 @@ export function sheetContents(one: SheetInFile): WriteSheet {
     cells: cellsInFile(one, extent),
     columns: columnsInFile(one, extent),
     rowDefs: rowsInFile(one, extent),
-    merges: (sheet.mergeData ?? []).map(({ startRow, startColumn, endRow, endColumn }) => ({ startRow, startCol: startColumn, endRow, endCol: endColumn })),
+    merges: (sheet.mergeData ?? []).map(({ startRow, startColumn, endRow, endColumn }) => ({
+      startRow,
+      startCol: startColumn,
+      endRow,
+      endCol: endColumn,
+    })),
     ...((xSplit > 0 || ySplit > 0) && { freezePane: { rows: ySplit, columns: xSplit } }),
     view: { showGridLines: sheet.showGridlines !== 0, ...(tab !== undefined && { tabColor: tab }) },
     ...(sheet.hidden === 1 && { hidden: true }),

@@ -1,17 +1,17 @@
 // The whole workbook as an Excel file of values: bytes to save, and what to tell the user. The one place that calls the library.
 import type { IWorkbookData } from '@univerjs/core';
 import { writeXlsx } from 'hucre/xlsx';
-import { fontFamily, styles, verdictTints } from '../../../sheets-templates/look';
+import { fontFamily, styles } from '../../../sheets-templates/look';
 import { judgedDays } from '../../workbook/judgedDays';
 import type { WorkbookSnapshot } from '../../workbook/snapshot';
-import type { CellRange } from '../engine/a1';
+import { tintedWord, type TintRule } from '../engine/tintRules';
 import { resourceIn } from '../engine/workbookData';
 import { resourceNames } from '../engine/workbookResources';
 import { nameRecords } from '../engine/workbookSnapshot';
 import { aboutName, aboutSheet } from './aboutSheet';
 import { chartsInFile, drawingsOn } from './charts';
-import { longestText } from './fileText';
-import { mendPackage } from './mendPackage';
+import { maxTextLength } from './fileText';
+import { patchPackage } from './patchPackage';
 import { sheetContents, type SheetInFile } from './sheetContents';
 import { permittedNames } from './sheetNames';
 
@@ -21,18 +21,7 @@ export interface XlsxFile {
   readonly said: string;
 }
 
-interface TintRule {
-  readonly ranges: readonly CellRange[];
-  readonly rule: { readonly type: string; readonly subType?: string; readonly value?: unknown };
-}
-
 const quoted = (name: string): string => `"${name}"`;
-
-/** The rules that the templates bring: a cell holds the word of a verdict. */
-function isVerdictRule({ rule: { type, subType, value } }: TintRule): boolean {
-  const word = type === 'highlightCell' && subType === 'formula' ? /^=\$?[A-Z]+\$?\d+="([A-Z]+)"$/.exec(String(value))?.[1] : undefined;
-  return word !== undefined && word in verdictTints;
-}
 
 const days = (snapshot: WorkbookSnapshot): string[] => [...new Set(judgedDays(snapshot).map(({ day }) => day))].sort();
 
@@ -43,16 +32,24 @@ function asOfSentence(found: readonly string[]): string {
 
 /** What is not as it was in the workbook. */
 function differences({ sheets }: WorkbookSnapshot, names: readonly string[]): string[] {
-  const renamed = sheets.flatMap(({ name }, index) => (names[index] === name ? [] : [`The sheet ${quoted(name)} is called ${quoted(names[index] ?? '')} here, since Excel does not take that name.`]));
-  const long = sheets.flatMap(({ name, values }) => (values.some((row) => row.some((value) => String(value).length > longestText)) ? [name] : []));
-  return [...renamed, ...(long.length === 0 ? [] : [`A text was cut after ${longestText} characters, the most that a cell of Excel holds, in: ${long.map(quoted).join(', ')}.`])];
+  const renamed = sheets.flatMap(({ name }, index) =>
+    names[index] === name ? [] : [`The sheet ${quoted(name)} is called ${quoted(names[index] ?? '')} here, since Excel does not take that name.`],
+  );
+  const long = sheets.flatMap(({ name, values }) => (values.some((row) => row.some((value) => String(value).length > maxTextLength)) ? [name] : []));
+  return [
+    ...renamed,
+    ...(long.length === 0
+      ? []
+      : [`A text was cut after ${maxTextLength} characters, the most that a cell of Excel holds, in: ${long.map(quoted).join(', ')}.`]),
+  ];
 }
 
 const chartsLeftOut = (titles: readonly string[]): string[] =>
   titles.map((title) => `The chart ${quoted(title)} is not in this file: its columns are not all numbers, or belong to another sheet.`);
 
 /** Every printed page says what it is; & begins a code there. */
-const footOf = (found: readonly string[]): string => `&L&8Planning aid only. Rampwright${found.length === 0 ? '' : `, values as of ${found.join(' and ')}`}&R&8&A, page &P of &N`;
+const footOf = (found: readonly string[]): string =>
+  `&L&8Planning aid only. Rampwright${found.length === 0 ? '' : `, values as of ${found.join(' and ')}`}&R&8&A, page &P of &N`;
 
 /** `snapshot` holds every sheet of `data`, in the same order. */
 export async function xlsxFile(data: IWorkbookData, snapshot: WorkbookSnapshot): Promise<XlsxFile> {
@@ -68,8 +65,17 @@ export async function xlsxFile(data: IWorkbookData, snapshot: WorkbookSnapshot):
   const foot = footOf(found);
   const sheets = snapshot.sheets.map((sheet, index) => {
     const id = ids[index] ?? '';
-    const tinted = (tints[id] ?? []).filter(isVerdictRule).flatMap(({ ranges }) => ranges);
-    return sheetContents({ data, sheet: data.sheets[id] ?? {}, snapshot: sheet, names, tinted, notes: notes[id] ?? {}, charts: charts[index]?.charts ?? [], foot });
+    const tinted = (tints[id] ?? []).filter((rule) => tintedWord(rule) !== undefined).flatMap(({ ranges }) => ranges);
+    return sheetContents({
+      data,
+      sheet: data.sheets[id] ?? {},
+      snapshot: sheet,
+      names,
+      tinted,
+      notes: notes[id] ?? {},
+      charts: charts[index]?.charts ?? [],
+      foot,
+    });
   });
   const about = [...differences(snapshot, permitted), ...chartsLeftOut(charts.flatMap(({ leftOut }) => leftOut))];
   const bytes = await writeXlsx({
@@ -77,5 +83,8 @@ export async function xlsxFile(data: IWorkbookData, snapshot: WorkbookSnapshot):
     defaultFont: { name: fontFamily, size: styles.plain.size },
     properties: { title: 'Rampwright workbook, values only', creator: 'Rampwright' },
   });
-  return { bytes: mendPackage(bytes), said: [`Excel file rampwright.xlsx: ${sheets.length} sheets, values only, no live formulas. ${asOfSentence(found)}`, ...about].join(' ') };
+  return {
+    bytes: patchPackage(bytes),
+    said: [`Excel file rampwright.xlsx: ${sheets.length} sheets, values only, no live formulas. ${asOfSentence(found)}`, ...about].join(' '),
+  };
 }

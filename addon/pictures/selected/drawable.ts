@@ -28,7 +28,11 @@ export interface Drawable {
 export const distance = ({ first, last }: Span, place: number): number => Math.max(0, first - place, place - last);
 
 /** So many rows and columns from a call on. */
-export const from = ({ row, column }: { readonly row: number; readonly column: number }, rows: number, columns: number): Pick<Drawable, 'rows' | 'columns'> => ({
+export const from = (
+  { row, column }: { readonly row: number; readonly column: number },
+  rows: number,
+  columns: number,
+): Pick<Drawable, 'rows' | 'columns'> => ({
   rows: { first: row, last: row + Math.max(1, rows) - 1 },
   columns: { first: column, last: column + columns - 1 },
 });

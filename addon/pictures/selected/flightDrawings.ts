@@ -33,8 +33,14 @@ export function holdDrawable(call: PicturedCall): Drawable {
   const draw = (_: number, size: Size): Drawing => {
     const svg = orEmpty({ ...size, title: 'Hold' }, () => {
       if (brief[0]?.[0] !== 'entry') throw call.unlike(call.answer(0, 0));
-      const [heading, inbound, windFrom, wind] = ['heading_at_fix', 'inbound_course', 'wind_from_deg', 'wind_kt'].map((name) => [[call.number(name)]]);
-      return holdPictureOfCells({ heading: heading ?? [], inbound: inbound ?? [], windFrom: windFrom ?? [], wind: wind ?? [], turns: [[turnsOf(brief)]], brief }, 'north', size);
+      const [heading, inbound, windFrom, wind] = ['heading_at_fix', 'inbound_course', 'wind_from_deg', 'wind_kt'].map((name) => [
+        [call.number(name)],
+      ]);
+      return holdPictureOfCells(
+        { heading: heading ?? [], inbound: inbound ?? [], windFrom: windFrom ?? [], wind: wind ?? [], turns: [[turnsOf(brief)]], brief },
+        'north',
+        size,
+      );
     });
     return { svg, what: 'Hold', row: call.cell.row };
   };
@@ -42,10 +48,10 @@ export function holdDrawable(call: PicturedCall): Drawable {
 }
 
 const planColumns = 8;
-const mostPlanRows = 60;
+const maxPlanRows = 60;
 
 export function descentDrawable(call: PicturedCall): Drawable {
-  const below = rowsWhile(call, planColumns, mostPlanRows, ([fromFeet]) => isNumber(fromFeet));
+  const below = rowsWhile(call, planColumns, maxPlanRows, ([fromFeet]) => isNumber(fromFeet));
   const rows = planRows(below);
   const draw = (_: number, size: Size): Drawing => {
     const svg = orEmpty({ ...size, title: 'Descent profile' }, () => {

@@ -10,18 +10,42 @@ import { isNumber } from './workbookCells';
 
 const title = 'Loading in the envelope';
 
+/** Parts of a line of moments, which is a curve of arms. */
+const parts = 12;
+
+/** What an envelope is printed as, made arms: a straight line of moments becomes a chain of short ones. */
+function asArms(call: PicturedCall, corners: readonly Point[]): Point[] {
+  const printed = String(call.value('envelope_in')).replace(/[ ,]/g, '').toLowerCase();
+  if (printed.startsWith('moment')) {
+    const divisor = Number(/\d+$/.exec(printed)?.[0] ?? 1);
+    return corners.flatMap((corner, index) => {
+      const next = corners[(index + 1) % corners.length] ?? corner;
+      const steps = Array.from({ length: next.y === corner.y ? 1 : parts }, (_, step) => (next.y === corner.y ? 0 : step / parts));
+      return steps.map((step) => {
+        const y = corner.y + step * (next.y - corner.y);
+        return { x: ((corner.x + step * (next.x - corner.x)) * divisor) / y, y };
+      });
+    });
+  }
+  if (!printed.endsWith('mac')) return [...corners];
+  const [edge, chord] = [call.number('leading_edge'), call.number('chord')];
+  return corners.map(({ x, y }) => ({ x: edge + (x / 100) * chord, y }));
+}
+
 /** The corners in their order, closed. */
 function outline(call: PicturedCall): DrawnSeries {
-  const corners = (call.cells('envelope') ?? []).flatMap((corner) => {
+  const typed = (call.cells('envelope') ?? []).flatMap((corner) => {
     const [x, y] = corner.map(numberFromCell);
     return x === undefined || y === undefined ? [] : [{ x, y }];
   });
+  const corners = asArms(call, typed);
   const [first] = corners;
   if (first === undefined || corners.length < 3) throw new Missing(`no envelope yet for ${call.place}`);
   return { title: 'envelope', drawn: 'line', runs: [[...corners, first]] };
 }
 
-const drawn = (size: Size, request: () => Omit<ScatterRequest, 'title' | 'xTitle' | 'yTitle'>): string => orEmpty({ ...size, title }, () => scatterPicture({ title, xTitle: 'arm', yTitle: 'weight', ...request() }, size));
+const drawn = (size: Size, request: () => Omit<ScatterRequest, 'title' | 'xTitle' | 'yTitle'>): string =>
+  orEmpty({ ...size, title }, () => scatterPicture({ title, xTitle: 'arm', yTitle: 'weight', ...request() }, size));
 const isJudged = (verdict: CellValue | undefined): boolean => verdict === 'OK' || verdict === 'NO' || verdict === 'CHECK';
 
 export function checkDrawable(call: PicturedCall): Drawable {
@@ -34,7 +58,9 @@ export function checkDrawable(call: PicturedCall): Drawable {
       const envelope = outline(call);
       const verdict = call.answer(index, 0);
       if (!isJudged(verdict)) throw call.unlike(verdict);
-      const points = Array.from({ length: count }, (_, at) => at).filter((at) => isJudged(call.answer(at, 0))).map((at) => [pointAt(at)]);
+      const points = Array.from({ length: count }, (_, at) => at)
+        .filter((at) => isJudged(call.answer(at, 0)))
+        .map((at) => [pointAt(at)]);
       return {
         description: `Weight against arm. ${call.rowName(row)} is ${String(verdict)}.`,
         series: [envelope, { title: count === 1 ? 'loading' : 'loadings', drawn: 'points', runs: points }],
@@ -46,7 +72,7 @@ export function checkDrawable(call: PicturedCall): Drawable {
   return { ...from(call.cell, count, 4), name: 'BALANCE_CHECK', draw };
 }
 
-const mostRows = 220;
+const maxRows = 220;
 const points = ['zero fuel', 'take-off', 'landing'];
 
 interface BriefRow {
@@ -57,18 +83,22 @@ interface BriefRow {
 
 function briefOf(call: PicturedCall): BriefRow[] {
   const rows: BriefRow[] = [];
-  for (let index = 0; index < mostRows && call.answer(index, 0) !== ''; index += 1) {
+  for (let index = 0; index < maxRows && call.answer(index, 0) !== ''; index += 1) {
     const [name = '', verdict = '', y, x] = [0, 1, 2, 3].map((column) => call.answer(index, column));
     rows.push({ name, verdict, point: isNumber(x) && isNumber(y) ? { x, y } : undefined });
-    // "to change" ends the brief unless the rows of the burn follow.
-    if (rows.some((row) => row.name === 'to change') && call.answer(index + 1, 0) !== 'burn') break;
+    // "suggested change" ends the brief unless the rows of the burn follow.
+    if (rows.some((row) => row.name === 'suggested change') && call.answer(index + 1, 0) !== 'burn') break;
   }
   return rows;
 }
 
 export function briefDrawable(call: PicturedCall): Drawable {
   const rows = briefOf(call);
-  const seriesNamed = (name: string, how: DrawnSeries['drawn']): DrawnSeries => ({ title: name, drawn: how, runs: [rows.flatMap((row) => (row.name === name && row.point !== undefined ? [row.point] : []))].filter((run) => run.length > 0) });
+  const seriesNamed = (name: string, how: DrawnSeries['drawn']): DrawnSeries => ({
+    title: name,
+    drawn: how,
+    runs: [rows.flatMap((row) => (row.name === name && row.point !== undefined ? [row.point] : []))].filter((run) => run.length > 0),
+  });
   const draw = (selectedRow: number, size: Size): Drawing => {
     const row = rows[selectedRow - call.cell.row];
     const svg = drawn(size, () => {

@@ -1,25 +1,12 @@
 // Calls in a sheet whose answer can be drawn, with what their arguments stand for.
-import type { FunctionName } from '../../../functions/registry/names.generated';
 import { numberFromCell } from '../../../functions/registry/readNumber';
 import { address } from '../../../sheets-templates/build';
+import { pictured } from '../../workbook/callParameters';
 import { readFormula, tokensOf, type Call } from '../../workbook/formulaReading';
-import type { CellValue, FormulaCell, SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
+import type { CellPlace, CellValue, FormulaCell, SheetSnapshot, WorkbookSnapshot } from '../../workbook/snapshot';
 import { Missing, NotDrawn } from '../missing';
 import { valueAt } from '../../workbook/templateLabels';
 import { givenBy, type Given } from './workbookCells';
-
-/** Functions that have a picture, with the names of their parameters; a test holds them to the registry. */
-export const pictured = {
-  HOLD_BRIEF: ['heading_at_fix', 'inbound_course', 'turns', 'altitude_ft', 'indicated_kt', 'leg', 'wind_from_deg', 'wind_kt', 'temperature_c', 'rules'],
-  DESCENT_PLAN: ['from_ft', 'to_ft', 'schedule', 'winds', 'course_true', 'isa_deviation_c', 'before_fix_nm', 'slow_down_nm'],
-  BALANCE_CHECK: ['weight', 'arm', 'envelope'],
-  LOADING_BRIEF: ['stations', 'weights', 'arms', 'tanks', 'tank_arms', 'fuel_weight_each', 'taxi_fuel', 'trip_fuel', 'envelope', 'limits', 'lateral_arms', 'track_steps'],
-  RECENCY_DAYS: ['dates', 'counts', 'as_of', 'days', 'needed'],
-  RECENCY_MONTHS: ['dates', 'counts', 'as_of', 'months', 'needed'],
-  DUE_STATUS: ['due_on', 'as_of', 'warn_days'],
-  PILOT_STATUS: ['log', 'aircraft', 'papers', 'as_of', 'rules'],
-  AIRCRAFT_STATUS: ['items', 'aircraft', 'as_of', 'rules'],
-} as const satisfies Partial<Record<FunctionName, readonly string[]>>;
 
 export type PicturedName = keyof typeof pictured;
 const isPictured = (name: string): name is PicturedName => Object.prototype.hasOwnProperty.call(pictured, name);
@@ -38,7 +25,7 @@ function wholeCall(text: string): Call | undefined {
   const outer = readFormula(text).calls[0];
   if (outer === undefined || tokens[0]?.kind !== 'opening' || end !== tokens.length - 1) return undefined;
   if (isPictured(outer.name) || !wrappers.includes(outer.name)) return outer;
-  const inside = outer.given.map(wholeCall).filter((call) => call !== undefined && isPictured(call.name));
+  const inside = outer.args.map(wholeCall).filter((call) => call !== undefined && isPictured(call.name));
   return inside.length === 1 ? inside[0] : undefined;
 }
 
@@ -50,25 +37,35 @@ function isPlain(formula: string): boolean {
 }
 
 export class PicturedCall {
+  /** Where its answer begins: below the row of headings, where it is given one. */
+  readonly cell: CellPlace;
+
   constructor(
     readonly workbook: WorkbookSnapshot,
     readonly sheet: SheetSnapshot,
-    readonly cell: FormulaCell,
+    private readonly callCell: CellPlace,
     readonly name: PicturedName,
-    private readonly given: readonly string[],
-  ) {}
+    private readonly args: readonly string[],
+  ) {
+    // The argument after those that are drawn is that of the headings, but where further ones are drawn too.
+    const headings = name === 'LOADING_BRIEF' ? pictured[name].indexOf('headings') : pictured[name].length;
+    const heads = (args[headings] ?? '').trim() === '' ? 0 : 1;
+    this.cell = { row: callCell.row + heads, column: callCell.column };
+  }
 
   get place(): string {
-    return `${this.name} in ${address(this.cell.row, this.cell.column)}`;
+    return `${this.name} in ${address(this.callCell.row, this.callCell.column)}`;
   }
 
   argument(parameter: string): Given {
     const names: readonly string[] = pictured[this.name];
-    return givenBy(this.workbook, this.sheet, this.given[names.indexOf(parameter)] ?? '');
+    return givenBy(this.workbook, this.sheet, this.args[names.indexOf(parameter)] ?? '');
   }
 
   private refused(parameter: string): NotDrawn {
-    return new NotDrawn(`${this.place}: its ${parameter} is a formula, which is not worked out here. Put it into a cell of its own, and give that cell.`);
+    return new NotDrawn(
+      `${this.place}: its ${parameter} is a formula, which is not worked out here. Put it into a cell of its own, and give that cell.`,
+    );
   }
 
   /** Rows of cells; a value written into the call is one cell. Undefined where it is left out. */
@@ -95,10 +92,12 @@ export class PicturedCall {
 
   /** How many rows its answer has: those of the longest of these arguments. */
   rows(...parameters: readonly string[]): number {
-    return Math.max(...parameters.map((parameter) => {
-      const given = this.argument(parameter);
-      return given.kind === 'cells' ? given.cells.length : 1;
-    }));
+    return Math.max(
+      ...parameters.map((parameter) => {
+        const given = this.argument(parameter);
+        return given.kind === 'cells' ? given.cells.length : 1;
+      }),
+    );
   }
 
   /** A cell of the answer, counted from 0 at the call. */
@@ -108,6 +107,8 @@ export class PicturedCall {
 
   /** For an answer that is not what it should be: an error, a sentence, a blank. */
   unlike(answer: CellValue): Missing {
+    const said = valueAt(this.sheet, this.callCell.row, this.callCell.column);
+    if (typeof said === 'string' && said.startsWith('#')) return new Missing(`${this.place} shows "${said}"`);
     return new Missing(answer === '' ? `${this.place} shows nothing in this row` : `${this.place} shows "${String(answer)}"`);
   }
 
@@ -119,7 +120,10 @@ export class PicturedCall {
 }
 
 /** The first function with a picture that a formula calls. */
-export const picturedNameIn = (formula: string): PicturedName | undefined => readFormula(formula).calls.map(({ name }) => name).find(isPictured);
+export const picturedNameIn = (formula: string): PicturedName | undefined =>
+  readFormula(formula)
+    .calls.map(({ name }) => name)
+    .find(isPictured);
 
 export interface FoundCall {
   readonly cell: FormulaCell;
@@ -134,6 +138,8 @@ export function picturedCalls(workbook: WorkbookSnapshot, sheet: SheetSnapshot):
     const name = picturedNameIn(cell.text);
     if (name === undefined) return [];
     const call = isPlain(cell.text) ? wholeCall(cell.text) : undefined;
-    return [{ cell, name, call: call !== undefined && isPictured(call.name) ? new PicturedCall(workbook, sheet, cell, call.name, call.given) : undefined }];
+    return [
+      { cell, name, call: call !== undefined && isPictured(call.name) ? new PicturedCall(workbook, sheet, cell, call.name, call.args) : undefined },
+    ];
   });
 }

@@ -1,6 +1,6 @@
 // The pictures of RECENCY_DAYS, RECENCY_MONTHS and DUE_STATUS on any sheet.
-import { dayMonthsLater } from '../../../core/calendarMonths';
-import { verdicts, type Verdict } from '../../../core/verdict';
+import { dayMonthsLater } from '../../../core/basics/calendarMonths';
+import { verdicts, type Verdict } from '../../../core/basics/verdict';
 import { dateFromSerial, serialFromDate } from '../../workbook/serialDates';
 import type { CellValue } from '../../workbook/snapshot';
 import { Missing, orEmpty } from '../missing';
@@ -61,19 +61,27 @@ function recencySvg(call: PicturedCall, item: string, width: number): string {
   const goodThroughDay = dayOf(through);
   const events = eventsOf(call);
   const sum = events.filter(({ day }) => day >= lookedBack.firstDay && day <= lookedBack.lastDay).reduce((total, one) => total + one.count, 0);
-  if (!agrees(sum, count)) throw new Missing(`${call.place} counts ${count}, but the rows it reads add up to ${Number(sum.toFixed(2))}; look at their dates`);
+  if (!agrees(sum, count))
+    throw new Missing(`${call.place} counts ${count}, but the rows it reads add up to ${Number(sum.toFixed(2))}; look at their dates`);
   const first = Math.min(lookedBack.firstDay, goodThroughDay === undefined ? Infinity : back(goodThroughDay).firstDay);
   const last = Math.max(asOf, goodThroughDay ?? asOf);
   const needed = call.number('needed', isDays ? 3 : 6);
   const shown = events.filter(({ day }) => day >= first && day <= last);
   const reason = verdict === 'CHECK' ? { reason: 'Enough only with what was done in this month.' } : {};
-  return recencyPicture({ selected: { item, verdict, goodThroughDay }, asOfDay: asOf, counted: count, needed, lookedBack, events: shown, ...reason }, width);
+  return recencyPicture(
+    { selected: { item, verdict, goodThroughDay }, asOfDay: asOf, counted: count, needed, lookedBack, events: shown, ...reason },
+    width,
+  );
 }
 
 export function recencyDrawable(call: PicturedCall): Drawable {
   const { row } = call.cell;
   const item = call.rowName(row);
-  const draw = (_: number, size: Size): Drawing => ({ svg: orEmpty({ ...size, title: titleOf(item) }, () => recencySvg(call, item, size.width)), what: item, row });
+  const draw = (_: number, size: Size): Drawing => ({
+    svg: orEmpty({ ...size, title: titleOf(item) }, () => recencySvg(call, item, size.width)),
+    what: item,
+    row,
+  });
   return { ...from(call.cell, 1, 3), name: call.name, draw };
 }
 
@@ -97,7 +105,10 @@ function dueSvg(call: PicturedCall, index: number, item: string, width: number):
   if (verdict === undefined) throw call.unlike(word);
   if (verdict === 'UNKNOWN' || !isNumber(daysLeft)) throw new Missing(`${call.place} is ${verdict}, as no due day is written down`);
   const { due, asOf } = dueDays(call, index, daysLeft);
-  return recencyPicture({ selected: { item, verdict, goodThroughDay: due }, asOfDay: asOf, events: [], checkFromDay: due - call.number('warn_days', 30, index) }, width);
+  return recencyPicture(
+    { selected: { item, verdict, goodThroughDay: due }, asOfDay: asOf, events: [], checkFromDay: due - call.number('warn_days', 30, index) },
+    width,
+  );
 }
 
 export function dueDrawable(call: PicturedCall): Drawable {

@@ -3,7 +3,8 @@ import { numberFromCell } from '../../../functions/registry/readNumber';
 import type { ScatterChart, SheetPicture, SheetTemplate } from '../../../sheets-templates/template';
 import type { Area } from '../../workbook/areas';
 import { areaOf } from '../../workbook/formulaReading';
-import { laidOut } from '../../workbook/laidOut';
+import { keysIn } from '../../workbook/keys';
+import { placesNow } from '../../workbook/placesNow';
 import type { CellValue, SheetSnapshot } from '../../workbook/snapshot';
 import { drawPicture } from '../drawPicture';
 import { NotDrawn } from '../missing';
@@ -12,25 +13,38 @@ import type { Drawable, Drawing, Size, Span } from './drawable';
 import { valueAt } from '../../workbook/templateLabels';
 import { cellsIn } from './workbookCells';
 
-/** Where a range of the template stands now; undefined where its labels do not tell. */
+/** Where a range of the template stands now; undefined where it was taken out. */
 type Place = (range: string) => Area | undefined;
 
 function placeNow(template: SheetTemplate, sheet: SheetSnapshot): Place {
-  const { range } = laidOut(template, sheet);
+  const places = placesNow(template, sheet);
   return (text) => {
-    const now = range(text);
+    const now = places?.range(text);
     return now === undefined ? undefined : areaOf(now);
   };
 }
 
-const span = (areas: readonly Area[], first: 'row' | 'column', last: 'lastRow' | 'lastColumn'): Span => ({ first: Math.min(...areas.map((one) => one[first])), last: Math.max(...areas.map((one) => one[last])) });
+const span = (areas: readonly Area[], first: 'row' | 'column', last: 'lastRow' | 'lastColumn'): Span => ({
+  first: Math.min(...areas.map((one) => one[first])),
+  last: Math.max(...areas.map((one) => one[last])),
+});
 
 function lost(title: string, sheet: SheetSnapshot): NotDrawn {
-  return new NotDrawn(`The cells behind "${title}" are not found on "${sheet.name}": labels were changed, or rows taken out. Put them back, or insert the sheet anew.`);
+  const [why, what] =
+    keysIn(sheet) === undefined
+      ? ['it is of a version before sheets had keys, or has lost them', 'Bring the sheet up to date, or insert it anew.']
+      : ['rows, columns or cells were taken out', 'Put them back, or insert the sheet anew.'];
+  return new NotDrawn(`The cells behind "${title}" are not found on "${sheet.name}": ${why}. ${what}`);
 }
 
 /** A drawable over the cells of these ranges, which says so where they are not to be found. */
-function over(title: string, sheet: SheetSnapshot, ranges: readonly string[], place: Place, draw: (at: (range: string) => Area, selectedRow: number, size: Size) => Drawing): Drawable {
+function over(
+  title: string,
+  sheet: SheetSnapshot,
+  ranges: readonly string[],
+  place: Place,
+  draw: (at: (range: string) => Area, selectedRow: number, size: Size) => Drawing,
+): Drawable {
   const found = ranges.flatMap((range) => place(range) ?? []);
   const at = (range: string): Area => {
     const area = place(range);
@@ -47,8 +61,12 @@ function over(title: string, sheet: SheetSnapshot, ranges: readonly string[], pl
 }
 
 function pictureDrawable({ title, drawn }: SheetPicture, sheet: SheetSnapshot, place: Place): Drawable {
-  const main = drawn.kind === 'hold' ? drawn.from.brief : drawn.from.plan;
-  return over(title, sheet, Object.values(drawn.from), place, (at, _, size) => ({ svg: drawPicture(drawn, (range) => cellsIn(sheet, at(range)), size), what: title, row: at(main).row }));
+  const main = drawn.kind === 'hold' ? drawn.from.brief : drawn.kind === 'route' ? drawn.from.parts : drawn.from.plan;
+  return over(title, sheet, Object.values(drawn.from), place, (at, _, size) => ({
+    svg: drawPicture(drawn, (range) => cellsIn(sheet, at(range)), size),
+    what: title,
+    row: at(main).row,
+  }));
 }
 
 const numbersIn = (cells: readonly (readonly CellValue[])[]): (number | undefined)[] => cells.map(([value]) => numberFromCell(value));
@@ -74,14 +92,28 @@ function selectedPoint(chart: ScatterChart, sheet: SheetSnapshot, at: (range: st
 
 function chartDrawable(chart: ScatterChart, sheet: SheetSnapshot, place: Place): Drawable {
   const { title, series } = chart;
-  return over(title, sheet, series.flatMap(({ x, y }) => [x, y]), place, (at, selectedRow, size) => {
-    const drawn = series.map((one): DrawnSeries => ({ title: one.title, drawn: one.drawn, runs: runsOf(numbersIn(cellsIn(sheet, at(one.x))), numbersIn(cellsIn(sheet, at(one.y)))) }));
-    const selected = selectedPoint(chart, sheet, at, selectedRow);
-    return { svg: scatterPicture({ ...chart, series: drawn, ...(selected !== undefined && { selected }) }, size), what: title, row: selectedRow };
-  });
+  return over(
+    title,
+    sheet,
+    series.flatMap(({ x, y }) => [x, y]),
+    place,
+    (at, selectedRow, size) => {
+      const drawn = series.map((one): DrawnSeries => ({
+        title: one.title,
+        drawn: one.drawn,
+        runs: runsOf(numbersIn(cellsIn(sheet, at(one.x))), numbersIn(cellsIn(sheet, at(one.y)))),
+      }));
+      const selected = selectedPoint(chart, sheet, at, selectedRow);
+      return { svg: scatterPicture({ ...chart, series: drawn, ...(selected !== undefined && { selected }) }, size), what: title, row: selectedRow };
+    },
+  );
 }
 
 export function templateDrawables(template: SheetTemplate, sheet: SheetSnapshot): Drawable[] {
   const place = placeNow(template, sheet);
-  return [...template.charts.map((chart) => chartDrawable(chart, sheet, place)), ...(template.pictures ?? []).map((picture) => pictureDrawable(picture, sheet, place))];
+  return [
+    ...template.charts.map((chart) => chartDrawable(chart, sheet, place)),
+    // Of a sheet without keys these are drawn from its calls.
+    ...(keysIn(sheet) === undefined ? [] : (template.pictures ?? [])).map((picture) => pictureDrawable(picture, sheet, place)),
+  ];
 }

@@ -1,5 +1,5 @@
 // What an argument of a call stands for: cells of the workbook, a value written into the call, or a formula, which is not worked out here.
-import { isCivilDate } from '../../../core/civilDate';
+import { firstYear, isCivilDate, lastYear } from '../../../core/basics/civilDate';
 import type { Area } from '../../workbook/areas';
 import { areaOf, tokensOf } from '../../workbook/formulaReading';
 import { sameName, sheetNamed } from '../../workbook/readPlace';
@@ -17,7 +17,9 @@ export type Given =
 export function cellsIn({ values }: SheetSnapshot, { row, column, lastRow, lastColumn }: Area): CellValue[][] {
   const width = values[0]?.length ?? 0;
   const [rows, columns] = [Math.max(1, Math.min(lastRow, values.length) - row + 1), Math.max(1, Math.min(lastColumn, width) - column + 1)];
-  return Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (__, across) => values[row - 1 + down]?.[column - 1 + across] ?? ''));
+  return Array.from({ length: rows }, (_, down) =>
+    Array.from({ length: columns }, (__, across) => values[row - 1 + down]?.[column - 1 + across] ?? ''),
+  );
 }
 
 export function sheetRead(workbook: WorkbookSnapshot, name: string): SheetSnapshot {
@@ -57,7 +59,6 @@ export function givenBy(workbook: WorkbookSnapshot, home: SheetSnapshot, text: s
 export const isNumber = (value: unknown): value is number => typeof value === 'number' && Number.isFinite(value);
 
 /** As the sheet functions read dates. */
-const [firstYear, lastYear] = [1950, 2100];
 const [firstDay, lastDay] = [serialFromIso(`${firstYear}-01-01`), serialFromIso(`${lastYear}-12-31`)];
 
 /** A date cell or ISO text as a whole serial number, as the sheet functions read them. */

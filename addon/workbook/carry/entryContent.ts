@@ -32,17 +32,33 @@ function ofFormula(formula: string, value: CellValue, where: string, target: Tem
   if (!readsCells(formula)) return { content: formula };
   if (target?.formula !== undefined) {
     const content = rewriteFormula(target.formula, document.names, document.separator);
-    return formulaShape(formula) === formulaShape(target.formula) ? { content } : { content, note: `${where} held the formula ${formula}; the sheet's own formula of today is in its place.` };
+    return formulaShape(formula) === formulaShape(target.formula)
+      ? { content }
+      : { content, note: `${where} held the formula ${formula}; the sheet's own formula of today is in its place.` };
   }
-  if (isError(value)) return { content: '', note: `${where} held the formula ${formula}, which shows ${String(value)}; it is blank in today's sheet.` };
-  return { content: value, note: `${where} held the formula ${formula}, which reads other cells; its value ${JSON.stringify(value)} is in today's sheet, without the formula.` };
+  if (isError(value))
+    return { content: '', note: `${where} held the formula ${formula}, which shows ${String(value)}; it is blank in today's sheet.` };
+  return {
+    content: value,
+    note: `${where} held the formula ${formula}, which reads other cells; its value ${JSON.stringify(value)} is in today's sheet, without the formula.`,
+  };
 }
 
-export function contentOf(sheet: SheetSnapshot, from: CellPlace, target: TemplateCell | undefined, document: OldDocument): Content {
+/** `leavesFormula`: what a formula there reads cells for is read elsewhere now. */
+export function contentOf(
+  sheet: SheetSnapshot,
+  from: CellPlace,
+  target: TemplateCell | undefined,
+  document: OldDocument,
+  leavesFormula: boolean,
+): Content {
   const where = `${address(from.row, from.column)} of "${sheet.name}"`;
   const formula = sheet.formulas.find(({ row, column }) => row === from.row && column === from.column)?.text;
   const value = valueAt(sheet, from.row, from.column);
+  if (formula !== undefined && leavesFormula && readsCells(formula))
+    return { content: '', note: `${where} held the formula ${formula}; today's sheet reads the report itself, and that entry is blank.` };
   if (formula !== undefined) return ofFormula(formula, value, where, target, document);
-  if (typeof value === 'string' && value.startsWith('=')) return { content: '', refusal: `${where} holds the text ${value}, which would become a formula. Put a word before the = sign, then ask again.` };
+  if (typeof value === 'string' && value.startsWith('='))
+    return { content: '', refusal: `${where} holds the text ${value}, which would become a formula. Put a word before the = sign, then ask again.` };
   return isError(value) ? { content: '', note: `${where} shows ${String(value)}; it is blank in today's sheet.` } : { content: value };
 }

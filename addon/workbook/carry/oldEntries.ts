@@ -1,182 +1,162 @@
-// Where the entries of a template stand in a sheet of the user's, of the same version or an older one: found by the words
-// around them, as they stand there now.
+// What is known of a sheet whose entries are to be carried over: where they stand, and what else is the sheet's own. Its keys
+// tell; those of a sheet from before there were keys are found by their words (withoutKeys/).
+import { drawn, headMark } from '../../../sheets-templates/keys';
+import { isEntry, type SheetTemplate } from '../../../sheets-templates/template';
 import type { Area } from '../areas';
-import { laidOut } from '../laidOut';
-import type { CellPlace, SheetSnapshot, WorkbookSnapshot } from '../snapshot';
-import { fixedTexts, textAt, valueAt, type Label } from '../templateLabels';
-import { placeOf } from '../readPlace';
-import { headingsIn, sectionOf, type Heading } from './sections';
-import type { EntryList, SingleEntry, TemplateEntries } from './templateEntries';
+import { readFormula } from '../formulaReading';
+import { formulaShape } from '../formulaSense';
+import { cornerOf, type Keys } from '../keys';
+import type { CellPlace, CellValue, SheetSnapshot } from '../snapshot';
+import { fixedTexts, textAt } from '../templateLabels';
 
-/** A cell of the template, and the cell of the user's sheet whose content belongs there. */
-export interface EntryPair {
-  readonly to: CellPlace;
-  readonly from: CellPlace;
-}
-
-/** Rows of a list that the template has no room for: from the first row of the list to its last filled one. */
-export interface TooLong {
-  readonly section: string;
-  readonly rows: number;
-  readonly room: number;
-}
-
-/** A list as it stands in the sheet: the row of its heads, and the rows that belong to it. */
+/** A list as it stands in a sheet: the row of its heads where it has one, and the rows that belong to it. */
 export interface OldList {
-  readonly headRow: number;
+  readonly headRow: number | undefined;
   readonly first: number;
   readonly last: number;
+  /** The column is one of the list, or may be one that the user has added to it. */
+  readonly hasColumn: (column: number) => boolean;
 }
 
 export interface OldEntries {
-  readonly singles: readonly EntryPair[];
-  readonly listed: readonly EntryPair[];
+  /** By key: single entries, and the cells of lists as "list.column.3", counted from 1. */
+  readonly cells: ReadonlyMap<string, CellPlace>;
   readonly lists: readonly OldList[];
-  /** Sections of which some entry of the template was not found. */
-  readonly incomplete: ReadonlySet<string>;
-  readonly tooLong: readonly TooLong[];
-  readonly headings: readonly Heading[];
-  /** A fixed text of the template stands there, for certain. */
+  /** A fixed text of the sheet's own stands there. */
   readonly isLabel: (place: CellPlace) => boolean;
+  /** A text there could be an entry of the user's. */
+  readonly mayBeEntry: (place: CellPlace) => boolean;
+  readonly own: OwnContents;
 }
 
-/** Column of the template to column of the sheet, where it can be known. */
-type ColumnNow = (column: number) => number | undefined;
-
-interface Finder {
-  readonly sheet: SheetSnapshot;
-  readonly headings: readonly Heading[];
-  readonly columnNow: ColumnNow;
-  /** Where a fixed text of the template stands now. */
-  readonly label: (label: Label) => CellPlace | undefined;
-  readonly isLabel: (place: CellPlace) => boolean;
+/** What the sheet itself may show. */
+export interface OwnContents {
+  readonly texts: ReadonlySet<string>;
+  /** Numbers that are no entries, each behind the words to its left. */
+  readonly constants: ReadonlySet<string>;
+  /** Columns that the answer of a call fills, by the name of its function. */
+  readonly widths: ReadonlyMap<string, number>;
+  /** Rows that are kept free for it, where they are known. */
+  readonly heights: ReadonlyMap<string, number>;
+  readonly isFormula: (text: string) => boolean;
 }
 
-const keyOf = ({ row, column }: CellPlace): string => `${row} ${column}`;
+const placeKey = ({ row, column }: CellPlace): string => `${row} ${column}`;
 
-/** Places of texts in the sheet, by the text, row by row. */
-function placesOfTexts(sheet: SheetSnapshot, texts: ReadonlySet<string>): Map<string, CellPlace[]> {
-  const places = new Map<string, CellPlace[]>();
-  sheet.values.forEach((line, row) => line.forEach((_, column) => {
-    const text = textAt(sheet, row + 1, column + 1);
-    if (texts.has(text)) places.set(text, [...(places.get(text) ?? []), { row: row + 1, column: column + 1 }]);
-  }));
-  return places;
+/** Cells with a look and no content beside and below a call are for its answer. */
+function spillRoom({ cells }: SheetTemplate): Pick<OwnContents, 'widths' | 'heights'> {
+  const empty = new Set(cells.filter((cell) => cell.value === undefined && cell.formula === undefined && !isEntry(cell)).map(placeKey));
+  const [widths, heights] = [new Map<string, number>(), new Map<string, number>()];
+  for (const { row, column, formula } of cells) {
+    const name = formula === undefined ? undefined : readFormula(formula).calls[0]?.name;
+    if (name === undefined) continue;
+    let [width, height] = [1, 1];
+    while (empty.has(placeKey({ row, column: column + width }))) width += 1;
+    while (empty.has(placeKey({ row: row + height, column }))) height += 1;
+    widths.set(name, Math.max(widths.get(name) ?? 1, width));
+    // The least of several: what lies beyond it may be another's.
+    heights.set(name, Math.min(heights.get(name) ?? height, height));
+  }
+  return { widths, heights };
 }
 
-/**
- * A text is found where its section has as many of it as the template has there; else where its column has; else where it
- * is the only one in template and sheet. Answers and entries may read like a label, so the counts must agree.
- */
-function finderFor(sheet: SheetSnapshot, { template, headings: wanted, labels }: TemplateEntries): Finder {
-  const headings = headingsIn(sheet, wanted);
-  const { column: columnNow } = laidOut(template, sheet);
-  const fixed = fixedTexts(template);
-  const places = placesOfTexts(sheet, new Set(labels.map(({ text }) => text)));
-  const find = (one: Label): CellPlace | undefined => {
-    const section = sectionOf(wanted, one);
-    const column = columnNow(one.column);
-    const alike = fixed.filter(({ text }) => text === one.text);
-    const all = places.get(one.text) ?? [];
-    const alikeHere = alike.filter((other) => sectionOf(wanted, other) === section);
-    const here = all.filter((place) => sectionOf(headings, place) === section);
-    const narrowed: readonly (readonly [readonly Label[], readonly CellPlace[]])[] = [
-      [alikeHere, here],
-      [alikeHere.filter((other) => other.column === one.column), here.filter((place) => place.column === column)],
-      alike.length === 1 ? [alike, all] : [[], []],
-    ];
-    const [before, now] = narrowed.find(([some, others]) => some.length > 0 && some.length === others.length) ?? [[], []];
-    return now[before.findIndex((other) => other.row === one.row && other.column === one.column)];
+export const constantKey = (label: string, value: CellValue): string => `${label} ${value}`;
+
+const constantsOf = (template: SheetTemplate): string[] => {
+  const texts = fixedTexts(template);
+  return template.cells.flatMap((cell) => {
+    const { row, column, value } = cell;
+    if (typeof value !== 'number' || isEntry(cell)) return [];
+    return [constantKey(texts.find((text) => text.row === row && text.column === column - 1)?.text ?? '', value)];
+  });
+};
+
+/** Texts of the sheet, and those of the chart's data that a host may lay beside it. */
+export function ownContents(template: SheetTemplate): OwnContents {
+  const { charts, cells } = template;
+  const shapes = new Set(cells.flatMap(({ formula }) => (formula === undefined ? [] : [formulaShape(formula)])));
+  return {
+    texts: new Set([
+      ...fixedTexts(template).map(({ text }) => text),
+      ...charts.flatMap(({ title, xTitle, series }) => [`Data of the chart "${title}"`, xTitle, ...series.map((one) => one.title)]),
+    ]),
+    constants: new Set(constantsOf(template)),
+    ...spillRoom(template),
+    isFormula: (text) => shapes.has(formulaShape(text)),
   };
-  const found = new Map(labels.flatMap((label) => {
-    const place = find(label);
-    return place === undefined ? [] : [[label, place] as const];
-  }));
-  const standing = new Set([...found.values()].map(keyOf));
-  return { sheet, headings, columnNow, label: (label) => found.get(label), isLabel: (place) => standing.has(keyOf(place)) };
 }
 
-function singlePlace(workbook: WorkbookSnapshot, { sheet, columnNow, label: find }: Finder, { cell, label, head, name }: SingleEntry): CellPlace | undefined {
-  const named = name === undefined ? undefined : placeOf(workbook, sheet.name, sheet.mark?.names[name] ?? name);
-  if (named !== undefined && named.sheet === sheet) return { row: named.area.row, column: named.area.column };
-  const beside = find(label);
-  if (beside === undefined) return undefined;
-  const above = head === undefined ? undefined : find(head);
-  const sameSide = (column: number): boolean => column > beside.column === cell.column > label.column && column !== beside.column;
-  if (above !== undefined && above.row < beside.row && sameSide(above.column)) return { row: beside.row, column: above.column };
-  const moved = columnNow(label.column) === beside.column ? columnNow(cell.column) : undefined;
-  return { row: beside.row, column: moved ?? beside.column + cell.column - label.column };
-}
-
-interface OldColumn {
-  readonly to: number;
-  readonly head: CellPlace;
-}
-
-interface OldRows {
+export interface KeyedRows {
+  readonly headRow: number | undefined;
   readonly first: number;
   readonly last: number;
+  /** Columns by key, as they stand. */
+  readonly columns: ReadonlyMap<string, number>;
 }
 
-/** From below the heads to where the section, or another text of the sheet, begins; less where formulas read less. */
-function oldRows({ sheet, headings, isLabel }: Finder, read: readonly Area[], columns: readonly OldColumn[], headRow: number, gap: number): OldRows {
-  const goesOn = (row: number): boolean => columns.every(({ head }) => {
-    const place = { row, column: head.column };
-    return sectionOf(headings, place) === sectionOf(headings, head) && !isLabel(place);
-  });
-  let end = headRow + 1;
-  while (end <= sheet.values.length && goesOn(end)) end += 1;
-  const within = read.filter((area) => area.lastRow > area.row && area.lastRow > headRow && area.row < end && columns.some(({ head }) => area.column <= head.column && area.lastColumn >= head.column));
-  const starts = within.map(({ row }) => row);
-  const ends = within.map(({ lastRow }) => lastRow);
-  return { first: Math.max(headRow + gap, within.length === 0 ? 0 : Math.min(...starts)), last: Math.min(end - 1, within.length === 0 ? end : Math.max(...ends)) };
+/** The lists that the keys name; a list all of whose columns are gone is not there. */
+export function listsOf({ ranges }: Keys): Map<string, KeyedRows> {
+  const lists = new Map<string, KeyedRows>();
+  for (const [key, head] of ranges) {
+    if (!key.endsWith(headMark)) continue;
+    const list = key.slice(0, -headMark.length);
+    const columns = [...ranges].flatMap(([name, area]): [string, Area][] =>
+      name.startsWith(`${list}.`) && name !== key && area !== undefined ? [[name.slice(list.length + 1), area]] : [],
+    );
+    if (columns.length === 0) continue;
+    lists.set(list, {
+      headRow: head?.row,
+      // Some lists are read with their heads.
+      first: Math.max(Math.min(...columns.map(([, { row }]) => row)), (head?.row ?? 0) + 1),
+      last: Math.max(...columns.map(([, { lastRow }]) => lastRow)),
+      columns: new Map(columns.map(([name, { column }]) => [name, column])),
+    });
+  }
+  return lists;
 }
 
-interface FoundList {
-  readonly pairs: readonly EntryPair[];
-  readonly list?: OldList;
-  readonly tooLong?: TooLong;
-  readonly complete: boolean;
+/** Single entries that are still there. */
+export function singlesOf({ ranges }: Keys): Map<string, CellPlace> {
+  const lists = [...ranges.keys()].filter((key) => key.endsWith(headMark)).map((key) => key.slice(0, -headMark.length + 1));
+  const isSingle = (key: string): boolean => !key.startsWith(drawn) && !lists.some((list) => key.startsWith(list));
+  return new Map([...ranges].flatMap(([key, area]) => (area !== undefined && isSingle(key) ? [[key, cornerOf(area)] as const] : [])));
 }
 
-function findList(finder: Finder, read: readonly Area[], { section, first, last, columns }: EntryList): FoundList {
-  const found = columns.flatMap(({ column, head }): OldColumn[] => {
-    const place = head === undefined ? undefined : finder.label(head);
-    return place === undefined ? [] : [{ to: column, head: place }];
-  });
-  const headRow = found[0]?.head.row;
-  if (headRow === undefined || found.some(({ head }) => head.row !== headRow)) return { pairs: [], complete: false };
-  const rows = oldRows(finder, read, found, headRow, first - (columns[0]?.head?.row ?? first - 1));
-  const filled = (row: number): boolean => found.some(({ head }) => valueAt(finder.sheet, row, head.column) !== '');
-  let lastFilled = rows.last;
-  while (lastFilled >= rows.first && !filled(lastFilled)) lastFilled -= 1;
-  const needed = lastFilled - rows.first + 1;
-  const pairs = Array.from({ length: Math.max(0, needed) }, (_, index) => index).flatMap((index) => found.map(({ to, head }): EntryPair => ({ to: { row: first + index, column: to }, from: { row: rows.first + index, column: head.column } })));
-  const room = last - first + 1;
-  return { pairs, list: { headRow, ...rows }, complete: found.length === columns.length, ...(needed > room && { tooLong: { section, rows: needed, room } }) };
+/** Cells of a list down to the last row in which something stands. */
+function listCells(filled: ReadonlySet<string>, [list, { first, last, columns }]: readonly [string, KeyedRows]): [key: string, place: CellPlace][] {
+  const isFilled = (row: number): boolean => [...columns.values()].some((column) => filled.has(placeKey({ row, column })));
+  let end = last;
+  while (end >= first && !isFilled(end)) end -= 1;
+  return Array.from({ length: Math.max(0, end - first + 1) }, (_, index) => index).flatMap((index) =>
+    [...columns].map(([name, column]): [string, CellPlace] => [`${list}.${name}.${index + 1}`, { row: first + index, column }]),
+  );
 }
 
-/** `read`: ranges of this sheet that formulas of the workbook read. */
-export function oldEntries(workbook: WorkbookSnapshot, sheet: SheetSnapshot, entries: TemplateEntries, read: readonly Area[]): OldEntries {
-  const finder = finderFor(sheet, entries);
-  const incomplete = new Set<string>();
-  const singles = entries.singles.flatMap((single): EntryPair[] => {
-    const from = singlePlace(workbook, finder, single);
-    if (from === undefined) incomplete.add(single.section);
-    return from === undefined ? [] : [{ to: { row: single.cell.row, column: single.cell.column }, from }];
-  });
-  const found = entries.lists.map((list) => {
-    const one = findList(finder, read, list);
-    if (!one.complete) incomplete.add(list.section);
-    return one;
-  });
+/** Cells with a value, or a formula that may show nothing. */
+const filledIn = ({ values, formulas }: SheetSnapshot): Set<string> =>
+  new Set([
+    ...values.flatMap((line, row) => line.flatMap((value, column) => (value === '' ? [] : [placeKey({ row: row + 1, column: column + 1 })]))),
+    ...formulas.map(placeKey),
+  ]);
+
+/** `template` is that of today. */
+export function keyedEntries(sheet: SheetSnapshot, keys: Keys, template: SheetTemplate): OldEntries {
+  const lists = listsOf(keys);
+  const singles = singlesOf(keys);
+  const filled = filledIn(sheet);
+  const columnThen = new Map(keys.columns.flatMap((column, index) => (column === undefined ? [] : [[column, index + 1] as const])));
+  const fixed = new Set(fixedTexts(template).map(({ column, text }) => `${column} ${text}`));
+  const ownRows = new Set(keys.rows);
+  const entryColumns = new Set([...singles.values()].map(({ column }) => column));
   return {
-    singles,
-    listed: found.flatMap(({ pairs }) => pairs),
-    lists: found.flatMap(({ list }) => list ?? []),
-    incomplete,
-    tooLong: found.flatMap(({ tooLong }) => tooLong ?? []),
-    headings: finder.headings,
-    isLabel: finder.isLabel,
+    cells: new Map([...singles, ...[...lists].flatMap((list) => listCells(filled, list))]),
+    lists: [...lists.values()].map(({ columns, ...rows }) => {
+      const [least, most] = [Math.min(...columns.values()), Math.max(...columns.values())];
+      return { ...rows, hasColumn: (column) => (column >= least && column <= most) || !columnThen.has(column) };
+    }),
+    isLabel: ({ row, column }) => ownRows.has(row) && fixed.has(`${columnThen.get(column) ?? 0} ${textAt(sheet, row, column)}`),
+    // Below or above an entry, in a row that the user has put in.
+    mayBeEntry: ({ row, column }) => entryColumns.has(column) && !ownRows.has(row),
+    own: ownContents(template),
   };
 }

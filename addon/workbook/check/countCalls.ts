@@ -11,7 +11,7 @@ export interface CallsInSheet {
 }
 
 /** Fewer calls below one another than this are no column. */
-const fewest = 8;
+const minCells = 8;
 
 interface Column {
   readonly name: string;
@@ -29,7 +29,7 @@ function columnsOfCalls({ cells }: CheckedBook, sheet: SheetSnapshot): Column[] 
       columns.set(`${name} ${cell.column}`, found);
     }
   }
-  return [...columns.values()].filter(({ rows }) => rows.length >= fewest);
+  return [...columns.values()].filter(({ rows }) => rows.length >= minCells);
 }
 
 function adviceFor({ name, column, rows }: Column): string {

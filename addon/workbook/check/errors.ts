@@ -19,9 +19,12 @@ interface Shown extends CellPlace {
 function textsShown({ workbook }: CheckedBook): Shown[] {
   const shown: Shown[] = [];
   for (const sheet of workbook.sheets)
-    sheet.values.forEach((line, row) => line.forEach((value, column) => {
-      if (typeof value === 'string' && (value.startsWith('#') || refusal.test(value))) shown.push({ sheet, row: row + 1, column: column + 1, text: value });
-    }));
+    sheet.values.forEach((line, row) =>
+      line.forEach((value, column) => {
+        if (typeof value === 'string' && (value.startsWith('#') || refusal.test(value)))
+          shown.push({ sheet, row: row + 1, column: column + 1, text: value });
+      }),
+    );
   return shown;
 }
 
@@ -29,9 +32,13 @@ const noRoom = 'its answer finds no room: empty the cells below it and to its ri
 
 function meaning(error: string, cell: ReadCell): string {
   const callsOurs = ourCalls(cell).length > 0;
-  if (error === '#REF!') return cell.reading.references.some(({ area }) => area === undefined) ? 'the formula reads cells that are gone. Put the formula right, or insert the sheet anew.' : noRoom;
+  if (error === '#REF!')
+    return cell.reading.references.some(({ area }) => area === undefined)
+      ? 'the formula reads cells that are gone. Put the formula right, or insert the sheet anew.'
+      : noRoom;
   if (error === '#SPILL!') return noRoom;
-  if (error === '#NAME?') return `a function or a name in the formula is not known here.${callsOurs ? ' Open the menu of Rampwright once in this document, then look again.' : ''}`;
+  if (error === '#NAME?')
+    return `a function or a name in the formula is not known here.${callsOurs ? ' Open the menu of Rampwright once in this document, then look again.' : ''}`;
   if (error === '#N/A') return 'what the formula looks for is not there.';
   if (error === '#DIV/0!') return 'the formula divides by a blank or by 0.';
   if (callsOurs) return 'the function refuses what it is given. Select the cell to see why.';
@@ -50,7 +57,16 @@ function errorFindings(book: CheckedBook, texts: readonly Shown[]): Finding[] {
     if (isAskedFor(text, cell)) return [];
     const places = placesRead(book.workbook, sheet, cell.reading);
     const from = errors.find((other) => other !== shown && places.some((place) => place.sheet === other.sheet && holds(place.area, other)));
-    return [findingAt('error', sheet, shown, from === undefined ? `Shows ${text}: ${meaning(text, cell)}` : `Shows ${text}, because it reads ${cellOf(from.sheet, address(from.row, from.column), sheet)}, which shows ${from.text}.`)];
+    return [
+      findingAt(
+        'error',
+        sheet,
+        shown,
+        from === undefined
+          ? `Shows ${text}: ${meaning(text, cell)}`
+          : `Shows ${text}, because it reads ${cellOf(from.sheet, address(from.row, from.column), sheet)}, which shows ${from.text}.`,
+      ),
+    ];
   });
 }
 
@@ -61,7 +77,9 @@ const passesOn = (book: CheckedBook, { sheet, row, column }: Shown): boolean => 
 };
 
 const refusalFindings = (book: CheckedBook, texts: readonly Shown[]): Finding[] =>
-  texts.flatMap((shown) => (isOurs(refusal.exec(shown.text)?.[1] ?? '') && !passesOn(book, shown) ? [findingAt('error', shown.sheet, shown, shown.text)] : []));
+  texts.flatMap((shown) =>
+    isOurs(refusal.exec(shown.text)?.[1] ?? '') && !passesOn(book, shown) ? [findingAt('error', shown.sheet, shown, shown.text)] : [],
+  );
 
 export function findErrors(book: CheckedBook): Finding[] {
   const texts = textsShown(book);

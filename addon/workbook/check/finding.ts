@@ -2,8 +2,11 @@
 import { address } from '../../../sheets-templates/build';
 import type { CellPlace, SheetSnapshot } from '../snapshot';
 
-/** day: as_of. formula: not the sheet's own any more. volatile: changes at every calculation. moved: could not be compared. */
-export type FindingKind = 'error' | 'unknown' | 'day' | 'formula' | 'volatile' | 'moved';
+/**
+ * day: as_of. formula, tint: not the sheet's own any more. volatile: changes at every calculation. moved: could not be compared. copied: a tab
+ * copied by the menu of the spreadsheet, which goes on reading the sheets of the first one.
+ */
+export type FindingKind = 'error' | 'unknown' | 'day' | 'formula' | 'tint' | 'volatile' | 'moved' | 'copied';
 
 export interface Finding extends CellPlace {
   readonly kind: FindingKind;
@@ -14,7 +17,14 @@ export interface Finding extends CellPlace {
   readonly sentence: string;
 }
 
-export const findingAt = (kind: FindingKind, { name }: Pick<SheetSnapshot, 'name'>, { row, column }: CellPlace, sentence: string): Finding => ({ kind, sheet: name, row, column, cell: address(row, column), sentence });
+export const findingAt = (kind: FindingKind, { name }: Pick<SheetSnapshot, 'name'>, { row, column }: CellPlace, sentence: string): Finding => ({
+  kind,
+  sheet: name,
+  row,
+  column,
+  cell: address(row, column),
+  sentence,
+});
 
 /** So many of one kind on one sheet are told one by one. */
 export const toldOneByOne = 20;
@@ -29,6 +39,9 @@ export function fewOfMany(findings: readonly Finding[]): Finding[] {
   return [...groups.values()].flatMap((group) => {
     const next = group[toldOneByOne];
     if (next === undefined) return group;
-    return [...group.slice(0, toldOneByOne), { ...next, sentence: `${next.sentence} And ${group.length - toldOneByOne - 1} more like it.`.replace(' And 0 more like it.', '') }];
+    return [
+      ...group.slice(0, toldOneByOne),
+      { ...next, sentence: `${next.sentence} And ${group.length - toldOneByOne - 1} more like it.`.replace(' And 0 more like it.', '') },
+    ];
   });
 }

@@ -32,7 +32,7 @@ export function linkedSheets({ workbook, cells }: CheckedBook, home: SheetSnapsh
     rangeName: (word) => {
       const owner = templates.find(({ names }) => names.some(({ name }) => sameName(name, word)));
       const known = owner?.names.find(({ name }) => sameName(name, word))?.name;
-      return owner === undefined || known === undefined ? undefined : sheetOf(owner.key)?.mark?.names[known] ?? known;
+      return owner === undefined || known === undefined ? undefined : (sheetOf(owner.key)?.mark?.names[known] ?? known);
     },
   };
 }

@@ -2,7 +2,7 @@
 import type { SheetTemplate } from '../../../sheets-templates/template';
 import { readArea } from '../areas';
 import { address } from '../../../sheets-templates/build';
-import type { LaidOut } from '../laidOut';
+import type { PlacesNow } from '../placesNow';
 import type { CellPlace, SheetSnapshot } from '../snapshot';
 import { textAt, valueAt } from '../templateLabels';
 import { findingAt, type Finding } from './finding';
@@ -10,20 +10,20 @@ import { findingAt, type Finding } from './finding';
 const verdictWord = /^(OK|CHECK|NO|UNKNOWN)$/;
 /** Times, and answers of a list, say nothing about what a row is. */
 const saysNothing = /^(\d{4}Z?|yes|no)$/i;
-const mostWords = 3;
+const maxWords = 3;
 
 /** Columns side by side that belong to one table: those of the template's row, or filled cells on a user's own sheet. */
 function startOfTable(sheet: SheetSnapshot, { row, column }: CellPlace, isOfTable: (column: number) => boolean): number {
   let start = column;
   while (start > 1 && isOfTable(start - 1)) start -= 1;
-  return start === column ? sheet.values[row - 1]?.findIndex((value) => value !== '') ?? 0 : start - 1;
+  return start === column ? (sheet.values[row - 1]?.findIndex((value) => value !== '') ?? 0) : start - 1;
 }
 
 /** The first texts of the row, up to the verdict. */
 function itemBeside(sheet: SheetSnapshot, place: CellPlace, isOfTable: (column: number) => boolean): string {
   const from = startOfTable(sheet, place, isOfTable);
   const texts = (sheet.values[place.row - 1] ?? []).slice(from, place.column - 1).map((_, index) => textAt(sheet, place.row, from + index + 1));
-  return [...new Set(texts.filter((text) => text !== '' && !verdictWord.test(text) && !saysNothing.test(text)))].slice(0, mostWords).join(', ');
+  return [...new Set(texts.filter((text) => text !== '' && !verdictWord.test(text) && !saysNothing.test(text)))].slice(0, maxWords).join(', ');
 }
 
 /** The first text behind the verdict in the same table; what stands beyond is of something else. */
@@ -60,20 +60,28 @@ function finding(sheet: SheetSnapshot, place: CellPlace, isOfTable: (column: num
   const several = isOneOfSeveral(sheet, place, isOfTable);
   const item = [itemBeside(sheet, place, isOfTable), several ? headAbove(sheet, place) : ''].filter((text) => text !== '').join(', ');
   const reason = several ? '' : reasonBeside(sheet, place, isOfTable);
-  return findingAt('unknown', sheet, place, `${item === '' ? '' : `${item}: `}UNKNOWN${reason === '' ? '' : `, ${reason}`}${/[.!?]$/.test(reason) ? '' : '.'}`);
+  return findingAt(
+    'unknown',
+    sheet,
+    place,
+    `${item === '' ? '' : `${item}: `}UNKNOWN${reason === '' ? '' : `, ${reason}`}${/[.!?]$/.test(reason) ? '' : '.'}`,
+  );
 }
 
-const filledIn = (sheet: SheetSnapshot, row: number) => (column: number): boolean => valueAt(sheet, row, column) !== '';
+const filledIn =
+  (sheet: SheetSnapshot, row: number) =>
+  (column: number): boolean =>
+    valueAt(sheet, row, column) !== '';
 
 const ownUnknowns = (sheet: SheetSnapshot): Finding[] => unknownsOf(sheet).map((place) => finding(sheet, place, filledIn(sheet, place.row)));
 
 /** Columns of the template's cells in rows of the sheet as it stands now, for these rows. */
-function tableColumns({ cells }: SheetTemplate, laid: LaidOut, wanted: ReadonlySet<number>): Map<number, Set<number>> {
+function tableColumns({ cells }: SheetTemplate, places: PlacesNow, wanted: ReadonlySet<number>): Map<number, Set<number>> {
   const byRow = new Map<number, CellPlace[]>();
   for (const cell of cells) byRow.set(cell.row, [...(byRow.get(cell.row) ?? []), cell]);
   const columns = new Map<number, Set<number>>();
   const placeNow = ({ row, column }: CellPlace): CellPlace | undefined => {
-    const now = laid.range(address(row, column));
+    const now = places.range(address(row, column));
     return now === undefined ? undefined : readArea(now);
   };
   for (const inRow of byRow.values()) {
@@ -85,16 +93,17 @@ function tableColumns({ cells }: SheetTemplate, laid: LaidOut, wanted: ReadonlyS
 }
 
 /** The words on top of a sheet sum its rows up: told only where no row says UNKNOWN. The legend is no verdict. */
-export function findUnknowns(sheet: SheetSnapshot, template: SheetTemplate | undefined, laid: LaidOut | undefined): Finding[] {
-  if (template === undefined || laid === undefined) return ownUnknowns(sheet);
+export function findUnknowns(sheet: SheetSnapshot, template: SheetTemplate | undefined, known: PlacesNow | undefined): Finding[] {
+  if (template === undefined || known === undefined) return ownUnknowns(sheet);
   const places = unknownsOf(sheet);
   if (places.length === 0) return [];
-  const placesOf = (wanted: (cell: SheetTemplate['cells'][number]) => boolean): Set<string> => new Set(template.cells.filter(wanted).flatMap(({ row, column }) => laid.range(address(row, column)) ?? []));
+  const placesOf = (wanted: (cell: SheetTemplate['cells'][number]) => boolean): Set<string> =>
+    new Set(template.cells.filter(wanted).flatMap(({ row, column }) => known.range(address(row, column)) ?? []));
   const legend = placesOf(({ value, style }) => style === 'verdict' && value !== undefined);
   const summaries = placesOf(({ style }) => style === 'bigVerdict');
   const all = places.filter(({ row, column }) => !legend.has(address(row, column)));
   const rows = all.filter(({ row, column }) => !summaries.has(address(row, column)));
-  const columnsOf = tableColumns(template, laid, new Set(all.map(({ row }) => row)));
+  const columnsOf = tableColumns(template, known, new Set(all.map(({ row }) => row)));
   return (rows.length === 0 ? all : rows).map((place) => {
     const columns = columnsOf.get(place.row);
     return finding(sheet, place, columns === undefined ? filledIn(sheet, place.row) : (column) => columns.has(column));

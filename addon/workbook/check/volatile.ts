@@ -20,7 +20,11 @@ function filledBy({ sheet, row, column, reading }: ReadCell): Place {
 }
 
 const meet = (one: Place, other: Place): boolean =>
-  one.sheet === other.sheet && one.area.row <= other.area.lastRow && other.area.row <= one.area.lastRow && one.area.column <= other.area.lastColumn && other.area.column <= one.area.lastColumn;
+  one.sheet === other.sheet &&
+  one.area.row <= other.area.lastRow &&
+  other.area.row <= one.area.lastRow &&
+  one.area.column <= other.area.lastColumn &&
+  other.area.column <= one.area.lastColumn;
 
 interface Changing {
   readonly cell: ReadCell;
@@ -31,9 +35,13 @@ interface Changing {
 
 /** Every cell that changes at each calculation, by itself or because of what it reads. */
 function changingCells({ workbook, cells }: CheckedBook): Changing[] {
-  const changing = cells.filter(({ reading }) => volatileIn(reading) !== undefined).map((cell): Changing => ({ cell, fills: filledBy(cell), source: cell }));
+  const changing = cells
+    .filter(({ reading }) => volatileIn(reading) !== undefined)
+    .map((cell): Changing => ({ cell, fills: filledBy(cell), source: cell }));
   if (changing.length === 0) return [];
-  const others = new Map(cells.filter((cell) => !changing.some((one) => one.cell === cell)).map((cell) => [cell, placesRead(workbook, cell.sheet, cell.reading)]));
+  const others = new Map(
+    cells.filter((cell) => !changing.some((one) => one.cell === cell)).map((cell) => [cell, placesRead(workbook, cell.sheet, cell.reading)]),
+  );
   for (let next = 0; next < changing.length; next += 1) {
     const by = changing[next];
     if (by === undefined) continue;
@@ -50,10 +58,15 @@ export function findVolatile(book: CheckedBook): Finding[] {
   const changing = changingCells(book);
   if (changing.length === 0) return [];
   return book.cells.flatMap((cell) =>
-    ourCalls(cell).flatMap(({ name, given }): Finding[] => {
-      const reading = readFormula(`=${given.join(',')}`);
+    ourCalls(cell).flatMap(({ name, args }): Finding[] => {
+      const reading = readFormula(`=${args.join(',')}`);
       const tell = (volatile: string, where: string): Finding[] => [
-        findingAt('volatile', cell.sheet, cell, `${name} is fed by ${volatile}() ${where}. Google Sheets refuses that. Type the value in its place; for a day =TODAY() is allowed.`),
+        findingAt(
+          'volatile',
+          cell.sheet,
+          cell,
+          `${name} is fed by ${volatile}() ${where}. Google Sheets refuses that. Type the value in its place; for a day =TODAY() is allowed.`,
+        ),
       ];
       const direct = volatileIn(reading);
       if (direct !== undefined) return tell(direct, 'in its own formula');
@@ -61,7 +74,10 @@ export function findVolatile(book: CheckedBook): Finding[] {
       const by = changing.find((one) => one.cell !== cell && places.some((place) => meet(place, one.fills)));
       if (by === undefined) return [];
       const through = by.cell === by.source ? '' : `, through ${cellOf(by.cell.sheet, address(by.cell.row, by.cell.column), cell.sheet)}`;
-      return tell(volatileIn(by.source.reading) ?? '', `in ${cellOf(by.source.sheet, address(by.source.row, by.source.column), cell.sheet)}${through}`);
+      return tell(
+        volatileIn(by.source.reading) ?? '',
+        `in ${cellOf(by.source.sheet, address(by.source.row, by.source.column), cell.sheet)}${through}`,
+      );
     }),
   );
 }

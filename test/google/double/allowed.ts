@@ -11,7 +11,11 @@ interface Written {
   readonly validation: FakeDataValidation | null;
 }
 
-const choicesOf = (range: FakeRange): string[] => range.getDisplayValues().flat().filter((text) => text !== '');
+const choicesOf = (range: FakeRange): string[] =>
+  range
+    .getDisplayValues()
+    .flat()
+    .filter((text) => text !== '');
 
 function allows({ facts: { criteria, values } }: FakeDataValidation, { value, numberFormat }: Written): boolean {
   const [low, high] = values.map(Number);
@@ -31,5 +35,6 @@ function allows({ facts: { criteria, values } }: FakeDataValidation, { value, nu
 export function checkAllowed(cell: Written, place: string): void {
   const { validation, value, formula } = cell;
   if (validation === null || validation.facts.allowInvalid || (value === '' && formula === '')) return;
-  if (formula !== '' || !allows(validation, cell)) throw new Error(`The data you entered in cell ${place} violates the data validation rules set on this cell.`);
+  if (formula !== '' || !allows(validation, cell))
+    throw new Error(`The data you entered in cell ${place} violates the data validation rules set on this cell.`);
 }

@@ -36,11 +36,18 @@ export const sheetsIn = (formula: string): string[] =>
 
 /** The bare words of a formula that are neither functions nor cells: names of ranges. */
 export const namesIn = (formula: string): string[] =>
-  [...bare(formula).matchAll(/[A-Za-z_][\w.]*(?![\w.]*\s*[(!])/g)].map(([word]) => word).filter((word) => !/^(\$?[A-Z]{1,3}\$?\d*|TRUE|FALSE)$/i.test(word));
+  [...bare(formula).matchAll(/[A-Za-z_][\w.]*(?![\w.]*\s*[(!])/g)]
+    .map(([word]) => word)
+    .filter((word) => !/^(\$?[A-Z]{1,3}\$?\d*|TRUE|FALSE)$/i.test(word));
+
+/** What formulas take between arguments. A document in a locale with decimal commas takes semicolons only; so does the double, unless a test says otherwise. */
+export const locale: { separator: ';' | ',' | undefined } = { separator: ';' };
+
+/** The one formula that the double works out: by it the document is asked what it takes. */
+const asks = /^=IF\(TRUE([;,])1[;,]0\)$/;
 
 function checkFormula(formula: string): void {
-  // A document in a locale with decimal commas takes semicolons only; so does the double.
-  if (bare(formula).includes(',')) throw new Error(`Formula parse error: ${formula}`);
+  if (bare(formula).includes(locale.separator === ';' ? ',' : ';')) throw new Error(`Formula parse error: ${formula}`);
   if (/[{}]/.test(bare(formula))) throw new Error(`array literals differ by locale: ${formula}`);
 }
 
@@ -55,12 +62,17 @@ function taken(text: string): unknown {
 /** One value of setValues into one cell. */
 export function writeValue(cell: Cell, value: unknown): void {
   if (!['string', 'number', 'boolean'].includes(typeof value)) throw new Error(`setValues does not take ${Object.prototype.toString.call(value)}`);
-  if (typeof value === 'string' && value.length > 50_000) throw new Error('Your input contains more than the maximum of 50000 characters in a single cell.');
+  if (typeof value === 'string' && value.length > 50_000)
+    throw new Error('Your input contains more than the maximum of 50000 characters in a single cell.');
   if (typeof value === 'number' && !Number.isFinite(value)) throw new Error('setValues does not take a number that is not finite');
   const isText = cell.numberFormat === '@';
   cell.formula = '';
   cell.value = '';
-  if (typeof value === 'string' && value.startsWith('=') && !isText) {
+  const [, asked] = typeof value === 'string' ? (asks.exec(value) ?? []) : [];
+  if (asked !== undefined) {
+    cell.formula = String(value);
+    cell.value = asked === locale.separator ? 1 : '#ERROR!';
+  } else if (typeof value === 'string' && value.startsWith('=') && !isText) {
     checkFormula(value);
     cell.formula = value;
   } else {

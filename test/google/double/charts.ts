@@ -61,7 +61,8 @@ export class FakeChartBuilder extends Doubled {
   }
 
   build(): FakeChart {
-    if (this.facts.type === '' || this.facts.ranges.length === 0 || this.facts.position.length === 0) throw new Error('a chart needs a kind, ranges and a place');
+    if (this.facts.type === '' || this.facts.ranges.length === 0 || this.facts.position.length === 0)
+      throw new Error('a chart needs a kind, ranges and a place');
     const heights = new Set(this.facts.ranges.map((range) => range.getNumRows()));
     if (heights.size > 1) throw new Error('the ranges of a chart must be of one height');
     return new FakeChart(this.facts);

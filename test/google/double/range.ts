@@ -5,7 +5,7 @@ import { writeValue, type Cell } from './cells';
 import { FakeConditionalFormatRule, FakeDataValidation, FakeTextStyle } from './builders';
 import { pasteAll } from './moveCells';
 import { FakeProtection } from './protection';
-import { readValue } from './readCells';
+import { readValue, shownFormat } from './readCells';
 import { Doubled } from './recorder';
 import type { FakeSheet } from './sheet';
 
@@ -24,12 +24,15 @@ export class FakeRange extends Doubled {
     this.area = area;
     const { row, column, lastRow, lastColumn } = area;
     if (row < 1 || column < 1 || lastRow < row || lastColumn < column || lastRow > sheet.rows || lastColumn > sheet.columns) {
-      throw new Error(`The coordinates of the range are outside the dimensions of the sheet (${areaText(area)} of ${sheet.rows} x ${sheet.columns}).`);
+      throw new Error(
+        `The coordinates of the range are outside the dimensions of the sheet (${areaText(area)} of ${sheet.rows} x ${sheet.columns}).`,
+      );
     }
   }
 
   getA1Notation = (): string => areaText(this.area);
   getSheet = (): FakeSheet => this.sheet;
+  getGridId = (): number => this.sheet.sheetId;
   getRow = (): number => this.area.row;
   getColumn = (): number => this.area.column;
   getNumRows = (): number => this.area.lastRow - this.area.row + 1;
@@ -41,7 +44,9 @@ export class FakeRange extends Doubled {
 
   private read<Value>(of: (cell: Cell) => Value): Value[][] {
     const { row, lastRow, column, lastColumn } = this.area;
-    return Array.from({ length: lastRow - row + 1 }, (_, down) => Array.from({ length: lastColumn - column + 1 }, (__, across) => of(this.sheet.cell(row + down, column + across))));
+    return Array.from({ length: lastRow - row + 1 }, (_, down) =>
+      Array.from({ length: lastColumn - column + 1 }, (__, across) => of(this.sheet.cell(row + down, column + across))),
+    );
   }
 
   private each(visit: (cell: Cell) => void): this {
@@ -52,8 +57,15 @@ export class FakeRange extends Doubled {
   /** One entry for each cell, of exactly this size. */
   private fill<Value>(what: string, values: readonly (readonly Value[])[], write: (cell: Cell, value: Value) => void): this {
     const [rows, columns] = [this.getNumRows(), this.getNumColumns()];
-    if (values.length !== rows) throw new Error(`${what}: the number of rows in the data does not match the number of rows in the range. The data has ${values.length} but the range has ${rows}.`);
-    for (const line of values) if (line.length !== columns) throw new Error(`${what}: the number of columns in the data does not match the number of columns in the range. The data has ${line.length} but the range has ${columns}.`);
+    if (values.length !== rows)
+      throw new Error(
+        `${what}: the number of rows in the data does not match the number of rows in the range. The data has ${values.length} but the range has ${rows}.`,
+      );
+    for (const line of values)
+      if (line.length !== columns)
+        throw new Error(
+          `${what}: the number of columns in the data does not match the number of columns in the range. The data has ${line.length} but the range has ${columns}.`,
+        );
     values.forEach((line, row) => line.forEach((value, column) => write(this.sheet.cell(this.area.row + row, this.area.column + column), value)));
     return this;
   }
@@ -66,7 +78,9 @@ export class FakeRange extends Doubled {
   setValues(values: unknown[][]): this {
     this.fill('setValues', values, writeValue);
     this.checkRules();
-    values.forEach((line) => line.forEach((value) => typeof value === 'string' && value.startsWith('=') && this.sheet.document.checkReferences(value)));
+    values.forEach((line) =>
+      line.forEach((value) => typeof value === 'string' && value.startsWith('=') && this.sheet.document.checkReferences(value)),
+    );
     return this;
   }
 
@@ -87,7 +101,7 @@ export class FakeRange extends Doubled {
 
   getFormulas = (): string[][] => this.read(({ formula }) => formula);
 
-  getNumberFormats = (): string[][] => this.read(({ numberFormat }) => numberFormat);
+  getNumberFormats = (): string[][] => this.read(({ numberFormat }) => shownFormat(numberFormat));
 
   setFormulas(formulas: string[][]): this {
     this.fill('setFormulas', formulas, writeValue);
@@ -100,7 +114,7 @@ export class FakeRange extends Doubled {
   copyTo(destination: FakeRange, type?: unknown, transposed?: boolean): void {
     if (type === undefined) return pasteAll(this, destination);
     if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies everything or values only');
-    const all = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : cell.value ?? ''));
+    const all = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : (cell.value ?? '')));
     // Rows that a filter hides are passed over, and what follows moves up, as in a copy by hand.
     const shown = all.filter((_, down) => this.sheet.filter?.hidden.has(this.area.row + down) !== true);
     const values = [...shown, ...all.slice(shown.length)];
@@ -202,7 +216,16 @@ export class FakeRangeList extends Doubled {
     return this;
   }
 
-  setBorder(top: boolean | null, left: boolean | null, bottom: boolean | null, right: boolean | null, vertical: boolean | null, horizontal: boolean | null, color: string | null, style: unknown): this {
+  setBorder(
+    top: boolean | null,
+    left: boolean | null,
+    bottom: boolean | null,
+    right: boolean | null,
+    vertical: boolean | null,
+    horizontal: boolean | null,
+    color: string | null,
+    style: unknown,
+  ): this {
     if (typeof style !== 'object' || color === null) throw new Error('a border takes a colour and a style');
     const border = [top, left, bottom, right, vertical, horizontal].every((side) => side === true) ? 'box' : bottom === true ? 'bottom' : 'other';
     this.ranges.forEach((range) => range.setBorders(border));

@@ -7,8 +7,12 @@ const day = 86_400_000;
 /** Serial number of 1 January 1970. */
 const serialOfUnixEpoch = 25_569;
 
-/** A number under such a format is a date, a time or a duration. */
-export const isDateFormat = (format: string): boolean => /[ymdhs]/i.test(format.replace(/"[^"]*"/g, ''));
+/** General is written and kept, but read back otherwise (brucemcpherson/gas-fakes, test/testsheets.js, which runs live too). */
+export const shownFormat = (format: string): string => (format === 'General' ? '0.###############' : format);
+
+/** A number under such a format is a date, a time or a duration; [Red] and the like say nothing, [h] and the like do. */
+export const isDateFormat = (format: string): boolean =>
+  /[ymdhs]/i.test(format.replace(/"[^"]*"/g, '').replace(/\[[^\]]*\]/g, (found) => (/^\[([hms])\1*\]$/i.test(found) ? found : '')));
 
 /** The instant at which the clocks of the zone show this wall clock, written as if it were UTC. */
 function instantOf(zone: string, wall: number): number {
@@ -23,7 +27,9 @@ const dateIn = (zone: string, wall: number): Date => new Date(instantOf(zone, Ma
 export function readValue({ value, formula, numberFormat }: Cell, shown: string, zone: string): unknown {
   if (value === null) return '';
   if (formula !== '' && value === '') return shown;
-  if (value instanceof Date) return dateIn(zone, value.getTime());
+  // Typed into a cell of no format of its own it is shown as a date; under a format of numbers, as a number.
+  if (value instanceof Date)
+    return numberFormat === 'General' || isDateFormat(numberFormat) ? dateIn(zone, value.getTime()) : value.getTime() / day + serialOfUnixEpoch;
   if (typeof value === 'number' && isDateFormat(numberFormat)) return dateIn(zone, (value - serialOfUnixEpoch) * day);
   return value;
 }

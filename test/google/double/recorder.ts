@@ -69,7 +69,12 @@ export class Recorder {
     const kind = target.handles.has(name) ? 'handle' : target.kind;
     this.calls.push({ name: full, kind });
     if (kind === 'document' && this.count('document') === this.failAt) throw new Error('Service Spreadsheets failed while accessing document.');
-    return this.out(method.apply(target, given.map((value) => this.in(value))));
+    return this.out(
+      method.apply(
+        target,
+        given.map((value) => this.in(value)),
+      ),
+    );
   }
 
   private allow(target: Doubled, name: string, full: string): void {

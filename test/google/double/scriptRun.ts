@@ -11,7 +11,8 @@ export function carried(value: unknown, path = 'argument'): unknown {
   if (typeof value === 'number') return Number.isFinite(value) ? value : null;
   const tag = Object.prototype.toString.call(value).slice(8, -1);
   const made = (Object.getPrototypeOf(value) as { constructor?: { name?: string } } | null)?.constructor?.name;
-  if (typeof value !== 'object' || !plainPrototypes.has(tag) || (made !== undefined && !plainPrototypes.has(made))) throw new Error(`google.script.run cannot carry a ${made ?? tag} (${path})`);
+  if (typeof value !== 'object' || !plainPrototypes.has(tag) || (made !== undefined && !plainPrototypes.has(made)))
+    throw new Error(`google.script.run cannot carry a ${made ?? tag} (${path})`);
   if (Array.isArray(value)) return (value as unknown[]).map((one, index) => carried(one, `${path}[${index}]`) ?? null);
   return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, carried(one, `${path}.${key}`)]));
 }

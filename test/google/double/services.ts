@@ -2,6 +2,7 @@
 import { FakeConditionalFormatRuleBuilder, FakeDataValidationBuilder, FakeTextStyleBuilder } from './builders';
 import { FakeLock, FakeLockService } from './lock';
 import { visibilities } from './metadata';
+import { cutPage, type PageCutter } from './pageCutter';
 import { copyPasteTypes, wrapStrategies, type FakeRange } from './range';
 import { Doubled, Recorder } from './recorder';
 import { sheetTypes, type FakeSheet } from './sheet';
@@ -106,6 +107,8 @@ export class FakeSpreadsheetApp extends Doubled {
 export class FakeHtmlService extends Doubled {
   readonly service = 'HtmlService';
   override readonly kind = 'other';
+  /** The harsher of the two, as long as nobody has seen which. */
+  cutter: PageCutter = 'knows no quotes';
   private readonly files: Readonly<Record<string, string>>;
 
   constructor(files: Readonly<Record<string, string>>) {
@@ -116,7 +119,7 @@ export class FakeHtmlService extends Doubled {
   createHtmlOutputFromFile(file: string): FakeHtmlOutput {
     const content = this.files[file];
     if (content === undefined) throw new Error(`No HTML file named ${file} was found.`);
-    return new FakeHtmlOutput(content);
+    return new FakeHtmlOutput(cutPage(content, this.cutter));
   }
 }
 
@@ -128,8 +131,11 @@ export class FakeUtilities extends Doubled {
 
   formatDate(date: { getTime(): number }, zone: string, format: string): string {
     if (Object.prototype.toString.call(date) !== '[object Date]' || Number.isNaN(date.getTime())) throw new Error('formatDate takes a date');
-    if (format !== 'yyyy-MM-dd HH:mm:ss') throw new Error(`the double does not know the format ${format}`);
-    return this.knowsMeanTime || date.getTime() >= Date.UTC(1900, 0, 1) ? wallClockIn(zone, date.getTime()) : standardClockIn(zone, date.getTime());
+    const known = ['yyyy-MM-dd HH:mm:ss', 'yyyy-MM-dd'];
+    if (!known.includes(format)) throw new Error(`the double does not know the format ${format}`);
+    const at = date.getTime();
+    const clock = this.knowsMeanTime || at >= Date.UTC(1900, 0, 1) ? wallClockIn(zone, at) : standardClockIn(zone, at);
+    return clock.slice(0, format.length);
   }
 }
 
@@ -140,8 +146,7 @@ export class Double {
   readonly app: FakeSpreadsheetApp;
   readonly lock = new FakeLock();
   readonly utilities = new FakeUtilities();
-
-  private readonly html: FakeHtmlService;
+  readonly html: FakeHtmlService;
 
   /** `files` are the HTML files of the script project, by name without ending. */
   constructor(zone = 'Etc/UTC', files: Readonly<Record<string, string>> = {}) {
@@ -153,7 +158,12 @@ export class Double {
   /** What the script sees. */
   globals(): Readonly<Record<'SpreadsheetApp' | 'HtmlService' | 'LockService' | 'Utilities', unknown>> {
     const { recorder } = this;
-    return { SpreadsheetApp: recorder.wrap(this.app), HtmlService: recorder.wrap(this.html), LockService: recorder.wrap(new FakeLockService(this.lock)), Utilities: recorder.wrap(this.utilities) };
+    return {
+      SpreadsheetApp: recorder.wrap(this.app),
+      HtmlService: recorder.wrap(this.html),
+      LockService: recorder.wrap(new FakeLockService(this.lock)),
+      Utilities: recorder.wrap(this.utilities),
+    };
   }
 
   sheet(name: string): FakeSheet {

@@ -28,6 +28,7 @@ export class FakeSheet extends Doubled {
   readonly cells = new Map<string, Cell>();
   readonly merges: Area[] = [];
   readonly widths = new Map<number, number>();
+  readonly hidden = new Set<number>();
   readonly heights = new Map<number, number>();
   readonly charts: FakeChart[] = [];
   type: number = sheetTypes.GRID;
@@ -98,6 +99,7 @@ export class FakeSheet extends Doubled {
     Object.assign(copy, { rows: this.rows, columns: this.columns, frozen: this.frozen, rules: this.rules });
     for (const [place, cell] of this.cells) copy.cells.set(place, { ...cell });
     for (const [column, width] of this.widths) copy.widths.set(column, width);
+    for (const column of this.hidden) copy.hidden.add(column);
     for (const [row, height] of this.heights) copy.heights.set(row, height);
     copy.merges.push(...this.merges);
     copy.charts.push(...this.charts);
@@ -128,6 +130,11 @@ export class FakeSheet extends Doubled {
     return this;
   }
 
+  hideColumns(column: number): void {
+    if (column < 1 || column > this.columns) throw new Error('that column is out of bounds');
+    this.hidden.add(column);
+  }
+
   setRowHeights(start: number, count: number, height: number): this {
     if (start < 1 || count < 1 || start + count - 1 > this.rows || !(height > 0)) throw new Error('those rows are out of bounds');
     for (let row = start; row < start + count; row += 1) this.heights.set(row, height);
@@ -136,13 +143,15 @@ export class FakeSheet extends Doubled {
 
   setFrozenRows(rows: number): void {
     if (rows >= this.rows) throw new Error('all rows cannot be frozen');
-    if (this.merges.some(({ row, lastRow }) => row <= rows && lastRow > rows)) throw new Error('You can\'t freeze rows which contain only part of a merged cell.');
+    if (this.merges.some(({ row, lastRow }) => row <= rows && lastRow > rows))
+      throw new Error("You can't freeze rows which contain only part of a merged cell.");
     this.frozen = rows;
   }
 
   setConditionalFormatRules(rules: FakeConditionalFormatRule[]): void {
     if (!rules.every(isFormatRule)) throw new Error('setConditionalFormatRules takes rules');
-    if (rules.some(({ facts }) => facts.ranges.some((range) => range.sheet !== this))) throw new Error('a conditional format belongs to the sheet of its ranges');
+    if (rules.some(({ facts }) => facts.ranges.some((range) => range.sheet !== this)))
+      throw new Error('a conditional format belongs to the sheet of its ranges');
     this.rules = rules;
   }
 
@@ -155,7 +164,8 @@ export class FakeSheet extends Doubled {
   addDeveloperMetadata(key: string, value: string, visibility: unknown): this {
     if (typeof value !== 'string' || typeof visibility !== 'object') throw new Error('developer metadata takes text and a visibility');
     // Google takes 30,000 characters of keys and values for a sheet.
-    if (this.metadata.reduce((sum, one) => sum + one.key.length + (one.getValue() ?? '').length, key.length + value.length) > 30_000) throw new Error('too much developer metadata');
+    if (this.metadata.reduce((sum, one) => sum + one.key.length + (one.getValue() ?? '').length, key.length + value.length) > 30_000)
+      throw new Error('too much developer metadata');
     this.metadata.push(new FakeMetadata(this, key, value, visibility === visibilities.PROJECT ? this.document.project : undefined));
     return this;
   }

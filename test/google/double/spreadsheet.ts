@@ -60,6 +60,8 @@ export class FakeSpreadsheet extends Doubled {
   selected: FakeRange | null = null;
   /** The script project that asks; a copy of the document has another one. */
   project = 1;
+  /** Whether a paste carries notes and conditional formats too, which nobody promises. */
+  pastesAll = false;
   private nextId = 0;
 
   constructor(zone: string) {
@@ -78,8 +80,10 @@ export class FakeSpreadsheet extends Doubled {
 
   /** Not part of the service: a formula that names what is not there shows #REF! or #NAME?, and may stay so. */
   checkReferences(formula: string): void {
-    for (const name of sheetsIn(formula)) if (!this.sheets.some((sheet) => same(sheet.name, name))) throw new Error(`#REF!: no sheet '${name}' for ${formula}`);
-    for (const name of namesIn(formula)) if (!this.names.some((range) => same(range.name, name))) throw new Error(`#NAME?: no range ${name} for ${formula}`);
+    for (const name of sheetsIn(formula))
+      if (!this.sheets.some((sheet) => same(sheet.name, name))) throw new Error(`#REF!: no sheet '${name}' for ${formula}`);
+    for (const name of namesIn(formula))
+      if (!this.names.some((range) => same(range.name, name))) throw new Error(`#NAME?: no range ${name} for ${formula}`);
   }
 
   /** Not part of the service: metadata of one project is hidden from every other. */
@@ -105,7 +109,8 @@ export class FakeSpreadsheet extends Doubled {
 
   /** Not part of the service: no other sheet than this one may have the name. */
   checkSheetName(name: string, own?: FakeSheet): void {
-    if (this.sheets.some((sheet) => sheet !== own && same(sheet.name, name))) throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
+    if (this.sheets.some((sheet) => sheet !== own && same(sheet.name, name)))
+      throw new Error(`A sheet with the name "${name}" already exists. Please enter another name.`);
     if (name === '' || name.length > 100) throw new Error('a sheet name has 1 to 100 characters');
   }
 
@@ -118,7 +123,7 @@ export class FakeSpreadsheet extends Doubled {
 
   deleteSheet(sheet: FakeSheet): void {
     if (!this.sheets.includes(sheet)) throw new Error('the sheet is not in this document');
-    if (this.sheets.length === 1) throw new Error('You can\'t remove all the sheets in a document.');
+    if (this.sheets.length === 1) throw new Error("You can't remove all the sheets in a document.");
     this.sheets = this.sheets.filter((other) => other !== sheet);
     this.names = this.names.filter(({ name, range }) => !(range.sheet === sheet && name.includes('!')));
     if (this.active === sheet) this.active = this.sheets[0] ?? this.active;

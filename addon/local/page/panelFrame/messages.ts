@@ -12,8 +12,11 @@ export interface ReplyMessage {
   readonly reply: PanelReply<unknown>;
 }
 
-const hasNumber = (data: unknown): data is { readonly id: number } => typeof data === 'object' && data !== null && 'id' in data && typeof data.id === 'number';
+const hasNumber = (data: unknown): data is { readonly id: number } =>
+  typeof data === 'object' && data !== null && 'id' in data && typeof data.id === 'number';
 
-export const isQuestionMessage = (data: unknown): data is QuestionMessage => hasNumber(data) && 'question' in data && typeof data.question === 'string' && 'given' in data;
+export const isQuestionMessage = (data: unknown): data is QuestionMessage =>
+  hasNumber(data) && 'question' in data && typeof data.question === 'string' && 'given' in data;
 
-export const isReplyMessage = (data: unknown): data is ReplyMessage => hasNumber(data) && 'reply' in data && typeof data.reply === 'object' && data.reply !== null;
+export const isReplyMessage = (data: unknown): data is ReplyMessage =>
+  hasNumber(data) && 'reply' in data && typeof data.reply === 'object' && data.reply !== null;

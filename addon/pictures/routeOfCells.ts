@@ -1,0 +1,46 @@
+// From the rows that ROUTE_LEGS lays out to the picture of the route, or why nothing is drawn.
+import { numberFromCell } from '../../functions/registry/readNumber';
+import { Missing, orEmpty } from './missing';
+import { routePicture, type DrawnLeg } from './routePicture';
+import type { Cells } from './sheetPictures';
+import type { Sheet } from './svg';
+
+/** Columns of ROUTE_LEGS, counted from 0. */
+const columns = { leg: 0, part: 1, from: 2, to: 3, course: 8, heading: 10, miles: 11, minutes: 13 } as const;
+
+/** The rows of legs alone: those of the whole, of the alternate and of turning back begin with words. */
+const isPart = (row: readonly unknown[]): boolean => typeof row[columns.leg] === 'number' && row[columns.leg] !== 0;
+
+function legOf(number: number, rows: Cells): DrawnLeg {
+  const value = (row: readonly unknown[], column: keyof typeof columns): number => {
+    const found = numberFromCell(row[columns[column]]);
+    if (found === undefined) throw new Missing(`leg ${number} is not worked out`);
+    return found;
+  };
+  const [first = [], last = first] = [rows[0], rows[rows.length - 1]];
+  return {
+    number,
+    from: String(first[columns.from] ?? ''),
+    to: String(last[columns.to] ?? ''),
+    courseDegrees: value(first, 'course'),
+    headingDegrees: value(rows.find((row) => row[columns.part] === 'cruise') ?? first, 'heading'),
+    minutes: rows.reduce((sum, row) => sum + value(row, 'minutes'), 0),
+    parts: rows.map((row) => ({ kind: String(row[columns.part] ?? ''), nauticalMiles: value(row, 'miles') })),
+  };
+}
+
+export const routePictureOfCells = ({ parts }: { readonly parts: Cells }, size: Pick<Sheet, 'width' | 'height'>): string =>
+  orEmpty({ ...size, title: 'Route' }, () => {
+    const rows = parts.filter(isPart);
+    const numbers = [...new Set(rows.map((row) => Number(row[columns.leg])))];
+    if (numbers.length === 0) throw new Missing('no leg yet');
+    return routePicture(
+      numbers.map((number) =>
+        legOf(
+          number,
+          rows.filter((row) => row[columns.leg] === number),
+        ),
+      ),
+      size,
+    );
+  });

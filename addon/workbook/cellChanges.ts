@@ -1,0 +1,41 @@
+// A change of cells that says what stood there before: it is made only where that still stands, and turned round it takes itself back.
+import type { CellValue, SheetSnapshot } from './snapshot';
+
+/** A text stays a text, whatever it begins with. */
+export type CellContent = CellValue | { readonly formula: string };
+
+/** A rectangle of cells. */
+export interface CellsChanged {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  readonly before: readonly (readonly CellContent[])[];
+  readonly after: readonly (readonly CellContent[])[];
+}
+
+export const turnedRound = (changes: readonly CellsChanged[]): CellsChanged[] =>
+  [...changes].reverse().map(({ before, after, ...place }) => ({ ...place, before: after, after: before }));
+
+const same = (one: CellContent | undefined, other: CellContent | undefined): boolean =>
+  typeof one === 'object' && typeof other === 'object' ? one.formula === other.formula : one === other;
+
+/** Whether cells hold what a change was made for. */
+export const standsStill = ({ before }: Pick<CellsChanged, 'before'>, now: readonly (readonly CellContent[])[]): boolean =>
+  before.every((line, row) => line.every((content, column) => same(content, now[row]?.[column])));
+
+/** The sentence of a host that finds something else. */
+export const changedMeanwhile = (sheet: string): string => `Cells of "${sheet}" were changed since you looked, so nothing was written. Look again.`;
+
+/** What a sheet holds in a row from one column to another; formulas as such. */
+export function contentsOf({ values, formulas }: SheetSnapshot, row: number, column: number, count: number): CellContent[] {
+  return Array.from({ length: count }, (_, index): CellContent => {
+    const formula = formulas.find((one) => one.row === row && one.column === column + index);
+    return formula === undefined ? (values[row - 1]?.[column - 1 + index] ?? '') : { formula: formula.text };
+  });
+}
+
+export const cellsIn = (changes: readonly CellsChanged[]): number =>
+  changes.reduce(
+    (sum, { before, after }) => sum + before.flatMap((line, row) => line.filter((content, column) => !same(content, after[row]?.[column]))).length,
+    0,
+  );

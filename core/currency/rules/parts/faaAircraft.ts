@@ -1,0 +1,111 @@
+// Rules of the United States for an aircraft: Title 14, parts 47 and 91, and Title 49, part 180. Data only; rule.ts beside it says what each part means.
+import type { AircraftRule } from '../rule';
+
+/** @source fr-2022-25289: in effect on 23 January 2023, also for certificates that were valid on that day. */
+const sevenYears = '2023-01-23';
+const registration = { item: 'registration', neededFor: 'every flight', warnDays: 60, paragraph: '14 CFR 47.40', source: 'fr-2022-25289' } as const;
+
+export const faaAircraft: readonly AircraftRule[] = [
+  {
+    item: 'annual inspection',
+    neededFor: 'every flight',
+    also: ['annual'],
+    paragraph: '14 CFR 91.409(a)(1)',
+    source: 'cfr-91-409',
+    lasts: { months: 12, to: 'month_end' },
+    warnDays: 30,
+    everyAircraft: {
+      paragraph: '14 CFR 91.409(a), (c) and (d)',
+      source: 'cfr-91-409',
+      reading: 'a condition inspection (experimental, light-sport), progressive inspection or inspection program in its place; (c) from memory',
+      orInstead: ['condition inspection', 'annual condition inspection', 'progressive inspection', 'inspection program'],
+    },
+  },
+  {
+    item: '100 hour inspection',
+    neededFor: 'every flight',
+    also: ['100 hour', '100 h', '100 hours', '100 h inspection'],
+    paragraph: '14 CFR 91.409(b)',
+    source: 'cfr-91-409',
+    hours: 100,
+    alsoDoneBy: 'annual inspection',
+    warnDays: 30,
+    reading: 'for hire or instruction; the 10 h to reach a place of inspection are not counted as left; an overrun shortens the next',
+  },
+  {
+    item: 'altimeter and static system',
+    neededFor: 'instrument flight',
+    also: ['altimeter', 'pitot static'],
+    paragraph: '14 CFR 91.411(a)(1)',
+    source: 'cfr-91-411',
+    lasts: { months: 24, to: 'month_end' },
+    warnDays: 30,
+    reading: 'for IFR',
+  },
+  {
+    item: 'transponder',
+    neededFor: 'every flight',
+    paragraph: '14 CFR 91.413(a)',
+    source: 'cfr-91-413',
+    lasts: { months: 24, to: 'month_end' },
+    warnDays: 30,
+  },
+  {
+    item: 'VOR check',
+    neededFor: 'instrument flight',
+    also: ['VOR'],
+    paragraph: '14 CFR 91.171(a)(2)',
+    source: 'cfr-91-171',
+    lasts: { days: 30 },
+    warnDays: 5,
+    reading: 'for IFR; day of the flight among the 30 (stricter reading)',
+  },
+  {
+    item: 'ELT inspection',
+    neededFor: 'every flight',
+    also: ['ELT'],
+    paragraph: '14 CFR 91.207(d)',
+    source: 'cfr-91-207',
+    lasts: { months: 12, to: 'month_end' },
+    warnDays: 30,
+  },
+  {
+    item: 'ELT battery',
+    neededFor: 'every flight',
+    paragraph: '14 CFR 91.207(c)',
+    source: 'cfr-91-207',
+    warnDays: 30,
+    reading: 'the date marked for 50 % of its life; also after 1 h of use',
+  },
+  {
+    item: 'oxygen bottle 3AA',
+    neededFor: 'every flight',
+    also: ['oxygen bottle'],
+    paragraph: '49 CFR 180.209(a)',
+    source: 'cfr-49-180-209',
+    lasts: { months: 60, to: 'day' },
+    warnDays: 60,
+    reading: '5 years (10 or 12 under (b) to (j) are not taken); what the maker and the stamp say holds',
+  },
+  {
+    item: 'oxygen bottle 3HT',
+    neededFor: 'every flight',
+    paragraph: '49 CFR 180.209(a)',
+    source: 'cfr-49-180-209',
+    lasts: { months: 36, to: 'day' },
+    warnDays: 60,
+    reading: '3 years; what the maker and the stamp say holds',
+  },
+  {
+    ...registration,
+    lasts: { months: 84, to: 'month_end' },
+    inForce: { from: sevenYears },
+    reading: '7 years from the month of issue, which is the date wanted',
+  },
+  {
+    ...registration,
+    lasts: { months: 36, to: 'month_end' },
+    inForce: { until: '2023-01-22' },
+    reading: '3 years from the month of issue, the rule before 23 January 2023',
+  },
+];

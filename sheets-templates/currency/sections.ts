@@ -1,0 +1,250 @@
+// The sections of the Currency log, each a block of rows below the one before; the flights come last, so that they can grow.
+import { cell, line, on, type Content } from '../build';
+import { demoFleet, demoFlights, demoItems, demoOwnRules, demoPapers } from '../demo/currency';
+import { itemsKnown, papersKnown } from '../../functions/facts';
+import {
+  entryList,
+  headWords,
+  listBelow,
+  listHeading,
+  listHeads,
+  shownNumber,
+  shownText,
+  spillList,
+  typedDate,
+  typedNumber,
+  typedText,
+  type List,
+  type Look,
+} from '../lists';
+import { sheetNames } from '../places';
+import { formulaCall, type TemplateCell } from '../template';
+
+/** How many rows each list has room for; `flights` is how far down the log is read, `tinted` how many of its rows are tinted. */
+export interface CurrencyRoom {
+  readonly papers: number;
+  readonly ownRules: number;
+  readonly pilot: number;
+  readonly items: number;
+  readonly flights: number;
+  readonly tinted: number;
+}
+
+export interface CurrencyPlaces {
+  readonly papers: List;
+  readonly ownRules: List;
+  readonly pilot: List;
+  readonly items: List;
+  readonly flights: List;
+}
+
+export const usualRoom: CurrencyRoom = { papers: 14, ownRules: 8, pilot: 36, items: 24, flights: 1000, tinted: 60 };
+
+export const summaryEnds = 6;
+export const rulesCell = 'B5';
+const rules = '$B$5';
+
+export function placesFor(room: CurrencyRoom): CurrencyPlaces {
+  const papers = listBelow(summaryEnds, room.papers);
+  const ownRules = listBelow(papers.last, room.ownRules);
+  const pilot = listBelow(ownRules.last, room.pilot);
+  const items = listBelow(pilot.last, room.items);
+  return { papers, ownRules, pilot, items, flights: listBelow(items.last, room.flights) };
+}
+
+/** From E to N, the gaps among them. */
+const fleetTable = ({ papers }: CurrencyPlaces): string => `$E$${papers.head}:$N$${papers.last}`;
+
+/** A gap between two blocks of one table: no heading, so nothing is read there. */
+const gap: Look = ['plain'];
+const withoutGaps = (cells: readonly TemplateCell[]): TemplateCell[] => cells.filter(({ style, value }) => style !== 'plain' || value !== undefined);
+
+export function paperCells({ papers }: CurrencyPlaces): TemplateCell[] {
+  const fleet: readonly Look[] = [typedText, typedText, typedText, typedText, gap, typedText, typedText, gap, typedNumber('one'), typedDate];
+  return [
+    ...listHeading(papers.head - 2, 1, 3, '1  Certificates and reviews', ''),
+    cell(papers.head - 1, 1, 'Own rows: the last good day, or done on, and months.', 'subtitle'),
+    cell(papers.head, 1, 'paper', 'columnHead', {
+      note: `Known by name: ${papersKnown}.`,
+    }),
+    ...listHeads(papers.head, 2, ['date', 'months']),
+    ...entryList(papers, 1, [typedText, typedDate, typedNumber('whole')], demoPapers).map((entry) =>
+      entry.column === 2 && typeof entry.value === 'number' ? { ...entry, format: 'whole' as const } : entry,
+    ),
+    ...listHeading(
+      papers.head - 2,
+      5,
+      14,
+      '2  The aircraft flown',
+      'Class as you write it, such as SEL (single-engine land). Device: FFS, FTD, ATD, or blank.',
+    ),
+    ...listHeads(papers.head, 5, ['aircraft', 'tailwheel', 'category', 'device']),
+    ...listHeads(papers.head, 10, ['type rating', 'class']),
+    cell(papers.head, 13, 'hours', 'columnHead', {
+      note: 'Hours in service now, or on the day beside them: those of the flights after it are added.',
+    }),
+    ...listHeads(papers.head, 14, ['read on']),
+    ...withoutGaps(entryList(papers, 5, fleet, demoFleet)),
+  ];
+}
+
+/** From A to M, the gaps among them. */
+const ownRulesTable = ({ ownRules }: CurrencyPlaces): string => `$A$${ownRules.head}:$M$${ownRules.last}`;
+
+export function ownRuleCells({ ownRules }: CurrencyPlaces): TemplateCell[] {
+  const looks: readonly Look[] = [
+    ...[typedText, typedText, typedNumber('one'), ['input'] as const, typedText, typedText, typedText, typedText],
+    ...[gap, typedText, typedText, gap, typedText],
+  ];
+  return [
+    ...listHeading(
+      ownRules.head - 2,
+      1,
+      14,
+      '3  Rules of your own, a club, an insurer',
+      'Such as 3 landings within 60 days, in one aircraft or class. Rows of one name are asked together; their window and "in" must be alike.',
+    ),
+    ...listHeads(ownRules.head, 1, ['rule', 'what', 'at least', 'within']),
+    cell(ownRules.head, 5, 'of', 'columnHead', {
+      note: 'days; months, to the day; calendar months, to the end of the last; since, with a date under "within".',
+    }),
+    cell(ownRules.head, 6, 'in', 'columnHead', {
+      note: 'An aircraft, a class, a type rating or a category as in list 2; or: same class, same category, same aircraft. Blank: flights in all of them together.',
+    }),
+    ...listHeads(ownRules.head, 7, ['needed for', 'night']),
+    ...listHeads(ownRules.head, 10, ['full stop', 'tailwheel']),
+    ...listHeads(ownRules.head, 13, ['set by']),
+    ...withoutGaps(entryList(ownRules, 1, looks, demoOwnRules)),
+  ];
+}
+
+const logTable = ({ flights }: CurrencyPlaces): string => `$A$${flights.head}:$N$${flights.last}`;
+
+export function pilotCells(places: CurrencyPlaces): TemplateCell[] {
+  const { pilot, papers } = places;
+  const words = ['item', 'counted', 'needed', 'verdict', 'good through', 'days left', 'rule'];
+  const call = formulaCall(
+    'PILOT_STATUS',
+    logTable(places),
+    fleetTable(places),
+    `$A$${papers.first}:$C$${papers.last}`,
+    'as_of',
+    rules,
+    headWords(words),
+    ownRulesTable(places),
+  );
+  const looks: readonly Look[] = [
+    [
+      'computedText',
+      undefined,
+      'PILOT_STATUS, one call over the whole log. Each rule with its paragraph; where it can be read two ways, the stricter reading.',
+    ],
+    ['computed', undefined, 'What counts on the day as_of. Calendar months leave out the month of as_of.'],
+    ['computed'],
+    ['computedText', undefined, 'CHECK: lapses soon, or holds in one reading only.'],
+    ['computed', 'date', 'The last good day without anything further.'],
+    shownNumber('whole'),
+    shownText,
+  ];
+  return [
+    ...listHeading(
+      pilot.head - 2,
+      1,
+      14,
+      "4  The pilot's list",
+      'Landings in one class do not count for another; a tailwheel and the night need a full stop. Take-offs are taken to be as many as landings.',
+    ),
+    ...spillList({ ...pilot, last: pilot.last + 1 }, 1, looks, words, call),
+  ];
+}
+
+export function itemCells(places: CurrencyPlaces): TemplateCell[] {
+  const { items } = places;
+  const words = ['verdict', 'good through', 'days left', 'hours left', 'rule'];
+  const call = formulaCall(
+    'AIRCRAFT_STATUS',
+    `$A$${items.head}:$H$${items.last}`,
+    fleetTable(places),
+    'as_of',
+    rules,
+    headWords(words),
+    logTable(places),
+  );
+  const looks: readonly Look[] = [
+    ['verdict', undefined, 'AIRCRAFT_STATUS, one call for all rows.'],
+    ['computed', 'date', 'The last good day by the calendar.'],
+    shownNumber('whole'),
+    ['computed', 'one', 'Hours in service left.'],
+    shownText,
+  ];
+  const hours = typedNumber('one');
+  const whole = typedNumber('whole');
+  const every: Look = ['input', 'shown'];
+  return [
+    ...listHeading(
+      items.head - 2,
+      1,
+      14,
+      "5  The aircraft's list",
+      'The note of "item" tells the names that the rules know. An item of your own: an interval, or its last good day under done on.',
+    ),
+    cell(items.head, 1, 'item', 'columnHead', {
+      note: `Known by name: ${itemsKnown}.`,
+    }),
+    ...listHeads(items.head, 2, ['aircraft', 'done at, h', 'was due at, h', 'done on', 'every months', 'every days']),
+    cell(items.head, 8, 'every hours', 'columnHead', {
+      note: 'Hours in service, such as 50; or 300 landings, or 300 cycles, counted in the flights after "done on".',
+    }),
+    ...entryList(items, 1, [typedText, typedText, hours, hours, typedDate, whole, whole, every], demoItems),
+    ...spillList(items, 10, looks, words, call),
+  ];
+}
+
+export function flightCells({ flights }: CurrencyPlaces, tinted: number): TemplateCell[] {
+  const count = typedNumber('whole');
+  const hours = typedNumber('one');
+  const looks: readonly Look[] = [typedText, typedDate, count, count, count, count, count, count, gap, count, hours, gap, hours, hours, typedText];
+  const shown = { ...flights, last: flights.first + tinted - 1 };
+  const heads: readonly Content[] = [
+    'aircraft',
+    'date',
+    'day landings',
+    'day full stop',
+    'night landings',
+    'night full stop',
+    'approaches',
+    'holds',
+    undefined,
+    'tracking',
+    'hours',
+    undefined,
+    'PIC',
+    'with instructor',
+    'remark',
+  ];
+  return [
+    ...listHeading(
+      flights.head - 2,
+      1,
+      14,
+      '6  The flights',
+      `="The log is read down to row "&ROW($A$${flights.last})&", in any order; type or paste on below the tint. For more flights insert rows before that one."`,
+    ),
+    ...line(flights.head, 1, ...heads.map((head) => [head, head === undefined ? 'plain' : 'columnHead'] as const)).filter(
+      ({ value }) => value !== undefined,
+    ),
+    ...withoutGaps(entryList(shown, 1, looks, demoFlights)),
+  ];
+}
+
+const usualPlaces = placesFor(usualRoom);
+const onCurrency = (range: string): string => on(sheetNames.currency, range);
+/** What the trip reads: the log, the fleet and the items with their heads, the papers without; and whose rules. */
+export const currencyTables = {
+  log: onCurrency(logTable(usualPlaces)),
+  fleet: onCurrency(fleetTable(usualPlaces)),
+  papers: onCurrency(`$A$${usualPlaces.papers.first}:$C$${usualPlaces.papers.last}`),
+  ownRules: onCurrency(ownRulesTable(usualPlaces)),
+  items: onCurrency(`$A$${usualPlaces.items.head}:$H$${usualPlaces.items.last}`),
+} as const;
+export const rulesChosen = onCurrency(rulesCell);

@@ -1,0 +1,90 @@
+// Every leg worked out in one call, in the row of its heads.
+import { area, on } from '../build';
+import { fieldList } from '../fields/sheet';
+import { callHeads, headWords, listHeading, shownNumber, spillRoom, type Look } from '../lists';
+import { tableInUse } from '../manual/tables';
+import { cardCells, sheetNames } from '../places';
+import { formulaCall, type TemplateCell } from '../template';
+import { airFrom, tableOf } from './entries';
+import { airList, answer, legList, pointList, wholeRows as rows } from './rows';
+import { value } from './whole';
+
+const answerHeads = [
+  'leg',
+  'part',
+  'from',
+  'to',
+  'level, ft',
+  'true, kt',
+  'wind from',
+  'wind, kt',
+  'course, true',
+  'variat. E +',
+  'heading, mag.',
+  'NM',
+  'ground, kt',
+  'min',
+  'fuel',
+  'over at',
+  'fuel left',
+  'wanted',
+  'verdict',
+  'reason',
+];
+const answerLooks: readonly Look[] = [
+  ['computedText'],
+  ['computedText'],
+  ['computedText'],
+  ['computedText'],
+  shownNumber('whole'),
+  shownNumber('whole'),
+  shownNumber('degrees'),
+  shownNumber('whole'),
+  shownNumber('degrees'),
+  shownNumber('one'),
+  shownNumber('degrees'),
+  shownNumber('one'),
+  shownNumber('whole'),
+  shownNumber('one'),
+  shownNumber('one'),
+  ['computedText'],
+  shownNumber('one'),
+  shownNumber('one'),
+  ['verdict'],
+  ['computedText'],
+];
+const fieldsHere = on(sheetNames.fields, area(fieldList.head, 1, fieldList.last + 1, 6));
+const legsHere = area(legList.head, 2, legList.last + 1, 6);
+const routeCall = formulaCall(
+  'ROUTE_LEGS',
+  legsHere,
+  fieldsHere,
+  tableOf(airList, airFrom, airFrom + 4),
+  value(rows.date),
+  value(rows.takeoff),
+  value(rows.fuel),
+  value(rows.reserve),
+  tableOf(pointList, 2, 3),
+  '""',
+  tableInUse('climb'),
+  on(sheetNames.card, cardCells.schedule),
+  value(rows.alternate),
+  value(rows.weight),
+  value(rows.climbSpeed),
+  value(rows.climbFlow),
+  value(rows.descentFlow),
+  value(rows.arriveAbove),
+  headWords(answerHeads),
+);
+
+export const answerCells: TemplateCell[] = [
+  ...listHeading(
+    answer.head - 2,
+    1,
+    20,
+    '6  The flight, part by part',
+    'Headings and courses in the middle of each leg, without deviation. "wanted": the least that the rest of the route, the alternate and the reserve ask for.',
+  ),
+  ...callHeads(answer.head, 1, answerHeads, routeCall, ['ROUTE_LEGS: every leg in one call.']),
+  ...spillRoom(answer, 1, answerLooks),
+];
