@@ -1,5 +1,7 @@
 // The strip under the grid: why the selected cell is an error, in the sentence that its function threw.
+import type { Injector } from '@univerjs/core';
 import type { FUniver } from '@univerjs/core/facade';
+import { SheetsSelectionsService } from '@univerjs/sheets';
 import type {} from '@univerjs/sheets-ui/facade';
 import { registry } from '../../../functions/registry/index.generated';
 import type { CellErrors } from '../engine/cellErrors';
@@ -41,14 +43,15 @@ function sentenceOfActiveCell(workbook: Workbook, book: CellErrors): string {
   return thrown.length > 0 ? thrown.join(' ') : meaning;
 }
 
-export function showSentences(api: FUniver, workbook: Workbook, book: CellErrors): void {
+/** The facade's own event of a selection is lost now and then while the grid's editors are still being made: the service behind it is asked. */
+export function showSentences(api: FUniver, injector: Injector, workbook: Workbook, book: CellErrors): void {
   const strip = elementNamed('sentence');
   const refresh = (): void => {
     const sentence = sentenceOfActiveCell(workbook, book);
     strip.textContent = sentence;
     strip.title = sentence;
   };
-  api.addEvent(api.Event.SelectionChanged, refresh);
+  injector.get(SheetsSelectionsService).selectionChanged$.subscribe(refresh);
   api.addEvent(api.Event.ActiveSheetChanged, refresh);
   api.getFormula().calculationEnd(refresh);
 }

@@ -47,7 +47,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
   keepFormulasOf(workbook);
   keepRowsTall(api, workbook);
   followLinks(api, workbook);
-  showSentences(api, workbook, book);
+  showSentences(api, injector, workbook, book);
   const later = isLater(data);
   const autosave = later ? noAutosave() : startAutosave(api, workbook, keeper, file);
   const live = liveWorkbook(workbook, injector, calculated);
