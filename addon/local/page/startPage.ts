@@ -14,6 +14,7 @@ import { elementNamed } from './elements';
 import { offerFiles } from './filesStrip';
 import { loadWorkbook, startGrid } from './grid';
 import type { Keeper } from './keeper';
+import { markLastValues } from './lastValues';
 import { liveWorkbook, type LiveWorkbook } from './liveWorkbook';
 import { offerPocket } from './pocket/pocketView';
 import { panelAnswers } from './panelAnswers';
@@ -40,6 +41,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
   drawPictures(api);
   markTimes(api);
   const calculated = watchCalculation(api);
+  markLastValues(api, data);
   const workbook = loadWorkbook(api, withTintsByWord(withReadableNames(data)));
   const tellName = (wanted: string, given: string): void =>
     notify(`A sheet cannot be called "${wanted}" here, since formulas could not refer to it. It is called "${given}".`);
