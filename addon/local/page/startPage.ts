@@ -27,6 +27,7 @@ import { keepRowsTall } from './tallRows';
 import { tellAfterLoading } from './tellAfterLoading';
 import { markTimes } from './times';
 import { notify } from './notices';
+import { scrollByTouch } from './touchGrid';
 
 export interface StartedPage {
   readonly live: LiveWorkbook;
@@ -38,6 +39,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
   const { data, file, said } = await keeper.open();
   const { api, injector, keepFormulasOf } = startGrid('grid', book);
   api.getFormula().calculationStart(() => book.beginCalculation());
+  scrollByTouch(elementNamed('grid'));
   drawPictures(api);
   markTimes(api);
   const calculated = watchCalculation(api);
