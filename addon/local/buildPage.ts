@@ -4,7 +4,7 @@ import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { sheetTemplates } from '../../sheets-templates';
-import { noHyphenation } from '../build/noHyphenation';
+import { leanGrid } from '../build/leanGrid';
 import { panelPage } from '../build/panelPage';
 import { packedElement, packTemplates } from '../workbook/packedTemplates';
 
@@ -47,7 +47,7 @@ export async function bundlePage(root: string, folder: string, entry: string): P
     define: { 'process.env.NODE_ENV': '"production"' },
     metafile: true,
     logLevel: 'warning',
-    plugins: [noHyphenation],
+    plugins: [leanGrid],
   });
   return metafile;
 }

@@ -15,6 +15,7 @@ import { offerFindAndSort } from './findAndSort';
 import { offerFiles } from './filesStrip';
 import { loadWorkbook, startGrid } from './grid';
 import type { Keeper, KeptFile } from './keeper';
+import { markLastValues } from './lastValues';
 import { liveWorkbook, type LiveWorkbook } from './liveWorkbook';
 import { offerPocket } from './pocket/pocketView';
 import { pageBook } from './pageBook';
@@ -29,6 +30,7 @@ import { keepRowsTall } from './tallRows';
 import { tellAfterLoading } from './tellAfterLoading';
 import { markTimes } from './times';
 import { notify } from './notices';
+import { scrollByTouch } from './touchGrid';
 
 export interface StartedPage {
   readonly live: LiveWorkbook;
@@ -41,9 +43,11 @@ async function start(keeper: Keeper): Promise<StartedPage> {
   const { data, file, said } = await keeper.open();
   const { api, injector, keepFormulasOf } = startGrid('grid', book);
   api.getFormula().calculationStart(() => book.beginCalculation());
+  scrollByTouch(elementNamed('grid'));
   drawPictures(api);
   markTimes(api);
   const calculated = watchCalculation(api);
+  markLastValues(api, data);
   const workbook = loadWorkbook(api, withTintsByWord(withReadableNames(data)));
   const tellName = (wanted: string, given: string): void =>
     notify(`A sheet cannot be called "${wanted}" here, since formulas could not refer to it. It is called "${given}".`);
