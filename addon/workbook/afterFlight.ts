@@ -1,4 +1,5 @@
 // The flight afterwards: the row that belongs into the Currency log, from its times. Nothing is guessed: what cannot be told is asked for.
+import { stopsByNight } from '../../core/currency/nightOfFlight';
 import { numberFromCell } from '../../functions/registry/readNumber';
 import type { SheetTemplate } from '../../sheets-templates/template';
 import type { Area } from './areas';
@@ -57,11 +58,12 @@ function byNightOf({ byNight }: Flown, landings: number, lights: Lights | undefi
   if (byNight.trim() !== '') return countOf(byNight, 'landings by night');
   if (lights === undefined)
     throw new Error('A field of the trip has no position on Fields, so the Sun cannot tell. Say how many of the landings were by night.');
-  if (landings > 1 && lights.takeOff !== lights.landing)
+  const count = lights.landingsByNight(landings);
+  if (count === undefined)
     throw new Error(
       `The flight began by ${lights.takeOff} and ended by ${lights.landing}, with ${landings} landings. Say how many of them were by night.`,
     );
-  return lights.landing === 'night' ? landings : 0;
+  return count;
 }
 
 interface Landings {
@@ -75,11 +77,11 @@ function landingsOf(flown: Flown, lights: Lights | undefined): Landings {
   const [all, stops] = [countOf(flown.landings, 'landings'), countOf(flown.fullStops, 'landings to a full stop')];
   const night = byNightOf(flown, all, lights);
   if (stops > all || night > all) throw new Error('More landings to a full stop, or by night, than landings.');
-  if (night > 0 && night < all && stops > 0 && stops < all)
+  const nightStops = stopsByNight(night, all, stops);
+  if (nightStops === undefined)
     throw new Error(
       'Some landings were by night, and some not to a full stop: which was which cannot be told. Write this flight into the log by hand.',
     );
-  const nightStops = night === all ? stops : stops === 0 ? 0 : night;
   return { day: all - night, dayStops: stops - nightStops, night, nightStops };
 }
 
