@@ -1,7 +1,7 @@
 // The buttons at the foot for files: the calendar and the Excel file that go out, the flights that come in, and what became of them.
 import { download } from './download';
 import { elementNamed } from './elements';
-import type { FileAnswers } from './flightFile';
+import type { FileAnswers } from './flightOwner';
 import type { LiveWorkbook } from './liveWorkbook';
 import { notify, notifyFailure } from './notices';
 
