@@ -132,6 +132,8 @@ export const pilotSources = [
   'part-med',
   'uk-part-fcl',
   'uk-part-med',
+  'uk-ano-2016',
+  'uk-medical-declaration',
   'eu-1182-71',
 ] as const;
 /** What the rules for an aircraft cite. */
