@@ -247,7 +247,7 @@ export function flightCells({ flights }: CurrencyPlaces, tinted: number): Templa
     ...listHeading(
       flights.head - 2,
       1,
-      14,
+      20,
       '6  The flights',
       `="The log is read down to row "&ROW($A$${flights.last})&", in any order; type or paste on below the tint. For more flights insert rows before that one. With fields and both times the Sun tells night."`,
     ),
