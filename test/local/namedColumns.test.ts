@@ -35,7 +35,9 @@ describe('columns that a person has named', () => {
     const columns = named(headings, 'date', 'aircraft', '', 'nightLandings', 'pilot');
     const text = `${headings.join(',')}\n2026-10-02,N,9,2,Ada\n2026-10-03,N,9,1,Bo`;
     expect(importLog(text, { columns }).pilots).toEqual(['Ada', 'Bo']);
-    expect(importLog(text, { columns, pilot: { named: 'Bo' } }).flights).toEqual([{ date: '2026-10-03', aircraft: 'N', nightLandings: 1, pilot: 'Bo' }]);
+    expect(importLog(text, { columns, pilot: { named: 'Bo' } }).flights).toEqual([
+      { date: '2026-10-03', aircraft: 'N', nightLandings: 1, pilot: 'Bo' },
+    ]);
   });
 
   it('are not taken for those of a file with other headings', () => {
