@@ -8,7 +8,7 @@ import type { ResultCell } from '../registry/declaration';
 import { inWords, isBlank, type CellValue } from '../registry/cellValues';
 import { numberFromCell } from '../registry/readNumber';
 import { rounded, wholeDown, wholeUp } from '../registry/sharedWords';
-import { wordCore } from '../registry/wordCoreError';
+import { wordLeg } from './legWords';
 import type { ReadLeg } from './readRoute';
 
 /** The least height over people and things on the ground away from towns. @source cfr-91-119, paragraph (c), from memory. */
@@ -73,7 +73,7 @@ function judgedGround(leg: Placed, row: ReadLeg, clearanceOfAll: number | undefi
   if (typeof wanted === 'string') return unknown(wanted);
   const { air, altitudeFeet } = leg.planned;
   const clearance = caught(() => clearanceOf({ altitudeFeet, highestGroundFeet: ground, clearanceFeet: wanted, air, sourceFeet }));
-  if (clearance instanceof CoreError) return unknown(wordCore(clearance));
+  if (clearance instanceof CoreError) return unknown(wordLeg(clearance));
   const doubts = doubtsOf(ground, wanted, leg);
   const verdict = clearance.spareFeet < 0 ? 'NO' : doubts.length > 0 ? 'CHECK' : 'OK';
   return { clearance, verdict, reason: [spareInWords(clearance, ground, wanted), ...doubts].join('; ') };
@@ -93,7 +93,7 @@ const notJudged = 'not judged';
 
 function levelRow(leg: Placed | CoreError | undefined, row: ReadLeg, asked: LevelsAsked, sourceFeet: number | undefined): ResultCell[] {
   if (leg === undefined || leg instanceof CoreError)
-    return ['', '', '', '', asked.judged ? 'UNKNOWN' : notJudged, leg === undefined ? row.trouble : wordCore(leg)];
+    return ['', '', '', '', asked.judged ? 'UNKNOWN' : notJudged, leg === undefined ? row.trouble : wordLeg(leg)];
   const { cruise } = leg.planned;
   const ground = asked.judged ? judgedGround(leg, row, asked.clearanceFeet, sourceFeet) : undefined;
   return [
