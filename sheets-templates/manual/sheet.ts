@@ -3,18 +3,8 @@ import { inventedAircraft } from '../demo/aircraft';
 import { area, caution, cell, inputRows, line, on, type Content, type Field } from '../build';
 import { listKeys } from './listKeys';
 import { strays } from './strays';
-import {
-  correctionList,
-  correctionsFor,
-  lastColumn,
-  lastRow,
-  rowsInUse,
-  tableHead,
-  tableInUse,
-  tableLists,
-  tableSections,
-  titledSections,
-} from './tables';
+import { correctionList, correctionsFor, lastRow, rowsInUse, tableHead, tableInUse, tableLists, tableSections, titledSections } from './tables';
+import { flownCells, flownList, flownTo, flownValidations } from './flown';
 import { sheetNames } from '../places';
 import { formulaCall, type DeclaredSheet, type TemplateCell, type Validation } from '../template';
 import { whileDemo } from '../demo/inUse';
@@ -146,14 +136,15 @@ export const manualTablesSheet: DeclaredSheet = {
   name: sheetNames.tables,
   version: 4,
   rows: lastRow,
-  columns: lastColumn,
+  columns: flownTo,
   columnWidths: [
     ...[104, 82, 82, 82, 82, 82, 82, 82, 82, 82, 82, 140, 82],
     ...[104, 82, 82, 82, 82, 82, 82, 82, 74, 74, 74, 140, 23],
     ...[104, 82, 82, 82, 82, 74, 74, 74, 140, 23],
     ...[104, 104, 82, 82, 23],
     ...[104, 74, 180, 74, 74, 74, 23],
-    ...[104, 74, 82, 82, 82, 82, 140],
+    ...[104, 74, 82, 82, 82, 82, 140, 23],
+    ...[140, 82, 104, 104, 82, 82, 82, 82, 82],
   ],
   rowHeights: { 1: 32, [aircraftList.head]: 46, [tableHead]: 34 },
   frozenRows: 0,
@@ -173,6 +164,7 @@ export const manualTablesSheet: DeclaredSheet = {
     cell(straysRow, 1, straysFormula, 'subtitle'),
     ...checkCells,
     ...tableSections,
+    ...flownCells,
   ],
   merges: [],
   validations: [
@@ -202,6 +194,7 @@ export const manualTablesSheet: DeclaredSheet = {
       1000,
       'Percent of the distance; negative where it shortens.',
     ),
+    ...flownValidations,
     limits(
       area(tableHead + 1, correctionList.column + 4, lastRow, correctionList.column + 5),
       0,
@@ -211,7 +204,7 @@ export const manualTablesSheet: DeclaredSheet = {
   ],
   verdictRanges: [area(checkRows.first, 2, checkRows.last, 2)],
   names: [],
-  keys: { entries: {}, lists: { aircraft: { ...aircraftList, columns: listKeys }, ...tableLists } },
+  keys: { entries: {}, lists: { aircraft: { ...aircraftList, columns: listKeys }, ...tableLists, flown: flownList } },
   charts: [],
   print: { landscape: true },
 };

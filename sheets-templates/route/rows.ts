@@ -24,9 +24,10 @@ export const wholeRows = {
   judgeGround: 49,
   clearance: 50,
   sourceElevation: 51,
-  cardHelp: 52,
-  lastGroundspeed: 53,
-  lastCourse: 54,
+  flownBefore: 52,
+  cardHelp: 53,
+  lastGroundspeed: 54,
+  lastCourse: 55,
 } as const;
 export const pointList: List = { head: 58, first: 59, last: 68 };
 /** Places whose sun is worked out: the three of the trip. */

@@ -2,6 +2,7 @@
 import { address, cell, on } from '../build';
 import { columnWithHead, listHeading } from '../lists';
 import type { FormatName } from '../look';
+import { flownBefore } from '../manual/flown';
 import { ofAircraft } from '../manual/sheet';
 import { balanceCells, sheetNames, tripCells } from '../places';
 import type { TemplateCell } from '../template';
@@ -120,6 +121,7 @@ export const wholeCells: TemplateCell[] = [
     'whole',
     'For cold air. Blank: the lower of departure and destination, which asks for more.',
   ),
+  cell(rows.flownBefore, 1, flownBefore, 'computedText'),
   cell(rows.cardHelp, 1, 'For the descent card, where the trip goes by the route', 'subtitle'),
   ...whole(
     rows.lastGroundspeed,
