@@ -7,7 +7,7 @@ import { notices } from '../build/notices';
 import { bundlePage, indexOf, panelOf } from './buildPage';
 
 /** Packages of the grid that bring only the name of their licence. */
-const withoutText = ['@univerjs/protocol', 'franc-min', 'ot-json1', 'ot-text-unicode', 'react-remove-scroll-bar', 'unicount'];
+const withoutText = ['@univerjs/protocol', 'ot-json1', 'ot-text-unicode', 'react-remove-scroll-bar', 'unicount'];
 
 /** For people who ask the host for it; the page does not. */
 const licences = 'licences.txt';

@@ -6,6 +6,17 @@ import { backupsOf } from '../../addon/local/server/backups';
 import { tinyTemplate } from '../support/tinyTemplate';
 import { clickCell, openPage, openWorkbook, shown, textOf, typeInto, untilSaved, type OpenWorkbook } from './support';
 
+/** What the page says above the answers at each of its marks of time. */
+const noteAtMarks = `{
+  const mark = performance.mark.bind(performance);
+  window.saidAt = {};
+  performance.mark = (name) => {
+    window.saidAt[name] ??= document.getElementById('last-values')?.textContent ?? 'nothing';
+    return mark(name);
+  };
+}`;
+const saidAt = (page: Page): Promise<Record<string, string>> => page.evaluate('window.saidAt');
+
 describe('the page', () => {
   let workbook: OpenWorkbook;
   let page: Page;
@@ -71,11 +82,14 @@ describe('the page', () => {
     await expect.poll(() => paths.first().getAttribute('d')).not.toBe(before);
   });
 
-  it('keeps the file as typed, with a backup, and shows it again after a reload', async () => {
+  it('keeps the file as typed, with a backup, and shows it again after a reload, its answers as those of last time until they are new', async () => {
     await untilSaved(page);
     expect((await readFile(workbook.filePath, 'utf8')).includes('"v":20000')).toBe(true);
     expect((await readFile((await backupsOf(workbook.filePath))[0]?.path ?? '', 'utf8')).includes('Tiny sheet')).toBe(true);
+    await page.addInitScript(noteAtMarks);
     await openPage(page, workbook.address);
+    expect(await saidAt(page)).toMatchObject({ 'grid drawn': 'The answers are those of last time. They are being worked out again.' });
+    await expect.poll(() => page.locator('#last-values').count()).toBe(0);
     expect(Number(String(await shown(page, 'A11')).replace(',', ''))).toBe(20000);
     expect(await shown(page, 'B5')).toBe('OK');
     await page.locator('.chart svg').waitFor();

@@ -11,20 +11,31 @@ import { sheetTemplates } from '../../sheets-templates';
 import { tinyTemplate } from '../support/tinyTemplate';
 import { savedAfter, sheetIn, templateOf } from './savedSheets';
 
+const snapshotOf = async (data: IWorkbookData): Promise<WorkbookSnapshot> => {
+  const workbook = await openSaved(data);
+  const snapshot = workbook.snapshot();
+  workbook.dispose();
+  return snapshot;
+};
+
+/** `before`: what the workbook shows, where that is known already. */
 async function frozenOf(
   data: IWorkbookData,
   name: string,
+  before?: WorkbookSnapshot,
 ): Promise<{ readonly frozen: Frozen; readonly before: WorkbookSnapshot; readonly after: WorkbookSnapshot }> {
-  const workbook = await openSaved(data);
-  const before = workbook.snapshot();
-  workbook.dispose();
+  const shown = before ?? (await snapshotOf(data));
   const id = data.sheetOrder.find((one) => data.sheets[one]?.name === name) ?? '';
-  const frozen = withSheetFrozen(data, id, sheetIn(before, name));
-  const opened = await openSaved(frozen.data);
-  const after = opened.snapshot();
-  opened.dispose();
-  return { frozen, before, after };
+  const frozen = withSheetFrozen(data, id, sheetIn(shown, name));
+  return { frozen, before: shown, after: await snapshotOf(frozen.data) };
 }
+
+let demo: IWorkbookData;
+let demoShown: WorkbookSnapshot;
+beforeAll(async () => {
+  demo = await savedAfter(sheetTemplates);
+  demoShown = await snapshotOf(demo);
+}, 60_000);
 
 /** A sheet ends with its last cell that holds anything: rows below it whose formulas showed nothing go with the formulas. */
 function toLastFilled(values: SheetSnapshot['values']): SheetSnapshot['values'] {
@@ -33,11 +44,9 @@ function toLastFilled(values: SheetSnapshot['values']): SheetSnapshot['values'] 
 }
 
 describe.each(sheetTemplates.filter(({ key }) => key !== 'start').map(({ name }) => name))('a copy of %s', (name) => {
-  let data: IWorkbookData;
   let result: Awaited<ReturnType<typeof frozenOf>>;
   beforeAll(async () => {
-    data = await savedAfter(sheetTemplates);
-    result = await frozenOf(data, name);
+    result = await frozenOf(demo, name, demoShown);
   }, 60_000);
 
   it('shows in every cell what the sheet shows, spilled cells too, by values alone', () => {
@@ -61,7 +70,7 @@ describe.each(sheetTemplates.filter(({ key }) => key !== 'start').map(({ name })
   it('keeps its look, its tints and its notes; no limits, no drawings', () => {
     const { data: now } = result.frozen;
     const id = now.sheetOrder.find((one) => now.sheets[one]?.name === `${name} (values)`) ?? '';
-    const original = Object.values(data.sheets).find((sheet) => sheet.name === name);
+    const original = Object.values(demo.sheets).find((sheet) => sheet.name === name);
     const copy = now.sheets[id];
     expect([copy?.columnData, copy?.rowData, copy?.mergeData, copy?.freeze]).toEqual([
       original?.columnData,
@@ -130,9 +139,8 @@ describe('a snapshot', () => {
     opened.dispose();
   });
 
-  it('keeps the mark through saving', async () => {
-    const data = await savedAfter(sheetTemplates);
-    expect(data.sheets['sheet-start']?.custom?.['rampwright']).toMatchObject({
+  it('keeps the mark through saving', () => {
+    expect(demo.sheets['sheet-start']?.custom?.['rampwright']).toMatchObject({
       key: 'start',
       version: templateOf('start').version,
       set: 'rampwright',
@@ -143,18 +151,13 @@ describe('a snapshot', () => {
 
 describe('an old trip put aside before its entries are emptied', () => {
   it('stands beside the trip with its date and all that it showed, and the trip itself is empty', async () => {
-    const data = await savedAfter(sheetTemplates);
-    const opened = await openSaved(data);
-    const before = opened.snapshot();
-    opened.dispose();
+    const before = demoShown;
     const { day, entries, sheet } = newTrip(before, sheetTemplates);
     expect(day).toBe('2026-11-25');
-    const id = data.sheetOrder.find((one) => data.sheets[one]?.name === sheet) ?? '';
-    const frozen = withSheetFrozen(data, id, sheetIn(before, sheet), ` ${day ?? ''}`);
+    const id = demo.sheetOrder.find((one) => demo.sheets[one]?.name === sheet) ?? '';
+    const frozen = withSheetFrozen(demo, id, sheetIn(before, sheet), ` ${day ?? ''}`);
     expect(frozen.sheet).toBe('Trip sheet 2026-11-25');
-    const after = await openSaved(withEntries(frozen.data, entries));
-    const { sheets } = after.snapshot();
-    after.dispose();
+    const { sheets } = await snapshotOf(withEntries(frozen.data, entries));
     const [now, kept] = [sheet, frozen.sheet].map((name) => sheets.find((one) => one.name === name));
     expect(toLastFilled(kept?.values ?? [])).toEqual(toLastFilled(sheetIn(before, sheet).values));
     expect(kept?.formulas).toEqual([]);
