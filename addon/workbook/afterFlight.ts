@@ -7,7 +7,7 @@ import { freeRow } from './freeRow';
 import { plannedAndFlown } from './plannedAndFlown';
 import { isoFromSerial } from './serialDates';
 import type { SheetSnapshot, WorkbookSnapshot } from './snapshot';
-import { aircraftInUse, cellsOf, companion, eachRow, tripOf, valueAt, type EntryWritten } from './tripEntries';
+import { aircraftInUse, cellsOf, companion, tripOf, valueAt, type EntryWritten } from './tripEntries';
 
 /** What the pilot says of a flight, as typed. */
 export interface Flown extends FlownTimes {
