@@ -35,7 +35,7 @@ const countOf = (values: string): string => `IFERROR(COUNT(${values}),0)`;
 const meanOf = (values: string): string => `=IFERROR(IF(COUNT(${values})=0,"",AVERAGE(${values})),"")`;
 /** The standard deviation of a sample, from two flights on. */
 const spreadOf = (values: string): string =>
-  `=IFERROR(IF(COUNT(${values})<2,"",SQRT(MAX(0,(SUMPRODUCT(${values},${values})-COUNT(${values})*AVERAGE(${values})^2)/(COUNT(${values})-1)))),"")`;
+  `=IFERROR(IF(COUNT(${values})<2,"",MAX(0,(SUMPRODUCT(${values},${values})-COUNT(${values})*AVERAGE(${values})^2)/(COUNT(${values})-1))^(1/2)),"")`;
 
 const minutesPerHour = 60;
 const told = [
