@@ -59,6 +59,12 @@ export const verdictOf = (expression: string): string =>
 export const worstOf = (range: string, expected = `ROWS(${range})`, doubted: readonly string[] = []): string =>
   `=IF(COUNTIF(${range},"NO")>0,"NO",IF(OR(${expected}=0,COUNTIF(${range},"OK")+COUNTIF(${range},"CHECK")<${expected}),"UNKNOWN",IF(${[`COUNTIF(${range},"CHECK")`, ...doubted.map((condition) => `(${condition})`)].join('+')}>0,"CHECK","OK")))`;
 
+/** Formula text: the worst of several words, each a formula text that gives one of the four. */
+export function worstOfWords(words: readonly string[]): string {
+  const any = (word: string): string => `OR(${words.map((text) => `${text}="${word}"`).join(',')})`;
+  return `IF(${any('NO')},"NO",IF(${any('UNKNOWN')},"UNKNOWN",IF(${any('CHECK')},"CHECK","OK")))`;
+}
+
 /** Formula text: a day in the years of flying. A date typed without its hyphens, 20261231, is a number too, of the year 57370. */
 export const isDay = (place: string): string => `AND(ISNUMBER(${place}),${place}>=DATE(1950,1,1),${place}<DATE(2101,1,1))`;
 

@@ -1,4 +1,6 @@
 // The names of the sheets and the cells that one sheet reads from another, in one place.
+import { area } from './addresses';
+import { airFrom, airList, answer, wholeRows } from './route/rows';
 import type { SheetKey } from './template';
 import { tripRows } from './trip/rows';
 
@@ -79,8 +81,21 @@ export const balanceCells = {
   entryReasons: 'I8:I23',
 } as const;
 
-/** Cells of the Route read elsewhere: its verdict with the reason, where it begins and ends, how far and how long. */
-export const routeCells = { verdict: 'B2', reason: 'C2', from: 'A3', to: 'B3', distance: 'D3', minutes: 'H3' } as const;
+/** Cells of the Route read elsewhere: its verdict with the reason, where it begins and ends, how far, how long, with how much fuel; the last leg and the winds for the card. */
+export const routeCells = {
+  verdict: 'B2',
+  reason: 'C2',
+  from: 'A3',
+  to: 'B3',
+  distance: 'D3',
+  minutes: 'H3',
+  fuel: 'K3',
+  parts: area(answer.first, 2, answer.last, 2),
+  lastGroundspeed: `D${wholeRows.lastGroundspeed}`,
+  lastCourse: `D${wholeRows.lastCourse}`,
+  winds: area(airList.first, airFrom, airList.last + 1, airFrom + 2),
+  windPlaces: area(airList.first, airFrom + 4, airList.last + 1, airFrom + 4),
+} as const;
 
 /** Cells of the Descent and hold card read elsewhere: its verdicts with their reasons, the start of the descent, the hold worked out. */
 export const cardCells = {

@@ -80,7 +80,7 @@ export interface SheetPicture {
   readonly column: number;
   readonly width: number;
   readonly height: number;
-  readonly drawn: HoldDrawn | DescentDrawn | RouteDrawn;
+  readonly drawn: HoldDrawn | DescentDrawn | RouteDrawn | RouteProfileDrawn;
 }
 
 /** Ranges: single entries, and the rows of item, value and unit that HOLD_BRIEF lays out. */
@@ -100,6 +100,12 @@ export interface DescentDrawn {
 export interface RouteDrawn {
   readonly kind: 'route';
   readonly from: Readonly<Record<'parts', string>>;
+}
+
+/** Ranges: the rows that ROUTE_LEGS lays out, the legs with ROUTE_LEVELS beside them, the cell with the elevation of the departure. */
+export interface RouteProfileDrawn {
+  readonly kind: 'routeProfile';
+  readonly from: Readonly<Record<'parts' | 'levels' | 'departure', string>>;
 }
 
 export interface SheetTemplate {

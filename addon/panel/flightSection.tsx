@@ -9,7 +9,7 @@ import { pageTemplates } from './pageTemplates';
 
 const nothing: Flown = {
   ...{ offBlock: '', takeOff: '', landing: '', onBlock: '' },
-  ...{ landings: '1', fullStops: '1', byNight: '', approaches: '', flownAs: 'in command', remark: '' },
+  ...{ landings: '1', fullStops: '1', byNight: '', approaches: '', flownAs: 'in command', remark: '', fuelUsed: '' },
 };
 type Typed = Exclude<keyof Flown, 'flownAs'>;
 const times: readonly (readonly [Typed, string])[] = [
@@ -23,6 +23,7 @@ const counts: readonly (readonly [Typed, string])[] = [
   ['fullStops', 'to a full stop'],
   ['byNight', 'by night (blank: by the Sun)'],
   ['approaches', 'approaches'],
+  ['fuelUsed', 'fuel used in the air (blank: not kept)'],
 ];
 
 interface FlightEntriesProps {

@@ -1,27 +1,9 @@
 // The profile of a descent as SVG: altitude over distance, the bands of the plan, its start, and the crossing restrictions.
 import { scaleLinear } from 'd3-scale';
+import { axes } from './axes';
 import { colours, element, label, polyline, svgDocument, textSize, widthOfText, type Sheet } from './svg';
-import { area, bandPlaces, type DescentProfile, describe, maxNameRows, namePlaces, pathOf, rowsOf, thousands } from './descentProfile';
+import { area, bandPlaces, type DescentProfile, describe, maxNameRows, namePlaces, pathOf, rowsOf } from './descentProfile';
 import { crossingMarks, fixMark, markKey, nameRow, startMark, type Scales } from './descentMarks';
-
-function axes({ x, y }: Scales, { width, height }: Sheet, top: number, milesTitle: string): string {
-  const [xTicks, yTicks] = [x.ticks(Math.max(3, Math.floor(width / 80))), y.ticks(Math.max(3, Math.floor((height - area.bottom - top) / 32)))];
-  const bottom = height - area.bottom;
-  const across = yTicks.map(
-    (feet) =>
-      element('path', { d: `M${area.left},${y(feet).toFixed(1)}H${width - area.right}`, stroke: colours.grid }) +
-      label(thousands(feet), { x: area.left - 6, y: y(feet) + 4 }, { anchor: 'end', color: colours.faint }),
-  );
-  const up = xTicks.map(
-    (miles) =>
-      element('path', { d: `M${x(miles).toFixed(1)},${top}V${bottom}`, stroke: colours.grid }) +
-      label(String(miles), { x: x(miles), y: bottom + 16 }, { anchor: 'middle', color: colours.faint }),
-  );
-  const titles =
-    label('feet', { x: area.left - 6, y: top - 6 }, { anchor: 'end', color: colours.faint }) +
-    label(milesTitle, { x: (area.left + width - area.right) / 2, y: bottom + 33 }, { anchor: 'middle', color: colours.faint });
-  return [...across, ...up, titles].join('');
-}
 
 /** Every second band is shaded; the groundspeed stands at its foot where it fits. */
 function bandShades(profile: DescentProfile, { x, y }: Scales, bottom: number): string {

@@ -1,6 +1,7 @@
 // A picture of a sheet, of whichever kind, from the values behind its ranges.
 import type { SheetPicture } from '../../sheets-templates/template';
 import { routePictureOfCells } from './routeOfCells';
+import { routeProfileOfCells } from './routeProfileOfCells';
 import { descentPictureOfCells, holdPictureOfCells, type Cells } from './sheetPictures';
 
 /** `read` gives the values of a range, by whatever the host calls it. */
@@ -18,6 +19,10 @@ export function drawPicture(
     );
   }
   if (drawn.kind === 'route') return routePictureOfCells({ parts: read(drawn.from.parts) }, size);
+  if (drawn.kind === 'routeProfile') {
+    const { parts, levels, departure } = drawn.from;
+    return routeProfileOfCells({ parts: read(parts), levels: read(levels), departure: read(departure) }, size);
+  }
   const { plan, endsAt, crossings } = drawn.from;
   return descentPictureOfCells({ plan: read(plan), endsAt: read(endsAt), crossings: read(crossings) }, size);
 }

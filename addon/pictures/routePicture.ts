@@ -119,7 +119,7 @@ const legInWords = (leg: DrawnLeg): string =>
 
 /** The drawing at the left, a line for each leg at its right. */
 export function routePicture(legs: readonly DrawnLeg[], size: Size): string {
-  const drawing = { width: Math.round(size.width * 0.42), height: size.height };
+  const drawing = { width: Math.round(size.width * 0.36), height: size.height };
   const from = drawing.width + 12;
   const room = size.width - from - 6;
   const most = Math.floor((size.height - 40) / lineHeight);

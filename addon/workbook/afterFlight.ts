@@ -5,9 +5,11 @@ import { zuluText } from '../../functions/registry/zuluText';
 import type { SheetTemplate } from '../../sheets-templates/template';
 import type { Area } from './areas';
 import { lightsOf, positionOf, timesOf, type FlownTimes, type Lights } from './flownLight';
+import { freeRow } from './freeRow';
+import { plannedAndFlown } from './plannedAndFlown';
 import { isoFromSerial } from './serialDates';
 import type { SheetSnapshot, WorkbookSnapshot } from './snapshot';
-import { aircraftInUse, cellsOf, companion, eachRow, tripOf, valueAt, type EntryWritten } from './tripEntries';
+import { aircraftInUse, cellsOf, companion, tripOf, valueAt, type EntryWritten } from './tripEntries';
 
 /** What the pilot says of a flight, as typed. */
 export interface Flown extends FlownTimes {
@@ -19,6 +21,8 @@ export interface Flown extends FlownTimes {
   readonly approaches: string;
   readonly flownAs: 'in command' | 'with instructor' | 'neither';
   readonly remark: string;
+  /** From take-off to landing; blank: no row of planned and flown. */
+  readonly fuelUsed: string;
 }
 
 export interface FlightRow {
@@ -93,16 +97,6 @@ function landingsOf(flown: Flown, lights: Lights | undefined): Landings {
   return { day: all - night, dayStops: stops - nightStops, night, nightStops };
 }
 
-/** The first row below the last that holds anything. */
-function freeRow(log: SheetSnapshot, columns: readonly Area[]): number {
-  const rows = columns[0] === undefined ? [] : eachRow(columns[0]).map(({ row }) => row);
-  const filled = rows.filter((row) => columns.some((area) => valueAt(log, { ...area, row }) !== ''));
-  const row = (filled[filled.length - 1] ?? (rows[0] ?? 1) - 1) + 1;
-  if (!rows.includes(row))
-    throw new Error(`There is no room below the last flight on "${log.name}". Insert rows above its last row, then ask again.`);
-  return row;
-}
-
 function columnsOf(log: SheetSnapshot): ReadonlyMap<LogKey, Area> {
   const columns = new Map(logKeys.flatMap((key) => cellsOf(log, [`flights.${key}`]).map((area) => [key, area] as const)));
   if (logKeys.some((key) => !columns.has(key) && !newer.has(key)))
@@ -147,14 +141,18 @@ export function flightRow(workbook: WorkbookSnapshot, templates: readonly SheetT
     lights === undefined || flown.byNight.trim() !== ''
       ? 'Day and night as you said.'
       : `Take-off by ${lights.takeOff}, landing by ${lights.landing}; night is ${lights.rule}.`;
+  const beside = plannedAndFlown(workbook, templates, trip, { day, aircraft, minutes: times.flightMinutes, fuelUsed: flown.fuelUsed });
   return {
     sheet: log.name,
     row,
-    entries: written.map((key) => ({
-      ...{ sheet: log.name, row, column: columns.get(key)?.column ?? 0, content: values[key] },
-      ...(key === 'date' && { numberFormat: 'yyyy-mm-dd' }),
-    })),
-    shown: written.map((key) => [headings[key], key === 'date' ? isoFromSerial(day) : String(values[key])]),
-    said: `Block ${times.blockMinutes} minutes, in the air ${times.flightMinutes} minutes. ${sun} The hours of the aircraft's list count on from the log.`,
+    entries: [
+      ...written.map((key) => ({
+        ...{ sheet: log.name, row, column: columns.get(key)?.column ?? 0, content: values[key] },
+        ...(key === 'date' && { numberFormat: 'yyyy-mm-dd' }),
+      })),
+      ...beside.entries,
+    ],
+    shown: [...written.map((key) => [headings[key], key === 'date' ? isoFromSerial(day) : String(values[key])] as const), ...beside.shown],
+    said: `Block ${times.blockMinutes} minutes, in the air ${times.flightMinutes} minutes. ${sun} The hours of the aircraft's list count on from the log.${beside.said}`,
   };
 }

@@ -169,6 +169,17 @@ export interface CoreErrorDetails {
   'winds-mixed': Readonly<Record<string, never>>;
   /** A figure of the aircraft that is neither typed nor in a table; `table` is undefined where there is no such table. */
   'figure-missing': { readonly what: string; readonly table: string | undefined };
+  /** What a table of the aircraft is read by, and nobody has given. */
+  'table-input-missing': { readonly table: string; readonly input: string };
+  /** A power is given, and no table to read it in. */
+  'cruise-table-missing': { readonly power: number };
+  /** No temperature of the air at a level. */
+  'temperature-missing': { readonly altitudeFeet: number };
+  /** In cold air the elevation of the source of the altimeter setting counts, and is not known. */
+  'source-without-elevation': { readonly coldCelsius: number };
+  /** Beyond the heights for which the correction for cold air is published. */
+  'cold-too-high': { readonly aboveSourceFeet: number; readonly most: number; readonly sourceFeet: number; readonly coldCelsius: number };
+  'cold-too-cold': { readonly celsius: number; readonly least: number };
   /** A rate of climb that is no climb. */
   'no-climb': { readonly altitudeFeet: number; readonly rateFeetPerMinute: number };
   /** The descent would have to begin before this level is reached. */

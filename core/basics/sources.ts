@@ -123,6 +123,7 @@ const entries = {
     edition: 'second edition, 2001, from memory',
   },
   'iso-4217': { issuer: 'ISO', title: '4217, Codes for the representation of currencies', edition: 'minor units, from memory' },
+  'cfr-91-119': { issuer: 'FAA', title: '14 CFR 91.119, Minimum safe altitudes: general', edition: 'paragraph (c), from memory' },
   'cfr-91-151': { issuer: 'FAA', title: '14 CFR 91.151, Fuel requirements for flight in VFR conditions', edition: 'paragraphs (a) and (b)' },
   'cfr-91-167': { issuer: 'FAA', title: '14 CFR 91.167, Fuel requirements for flight in IFR conditions', edition: 'paragraphs (a) and (b)' },
   'cfr-91-171': { issuer: 'FAA', title: '14 CFR 91.171, VOR equipment check for IFR operations', edition: 'paragraph (a)' },

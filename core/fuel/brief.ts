@@ -15,6 +15,8 @@ export interface FuelCase {
   /** From take-off to landing. */
   readonly tripMinutes: number;
   readonly flowPerHour: number;
+  /** As a route works it out, its climb and descent in it; undefined: the time at the flow. */
+  readonly tripFuel: number | undefined;
   readonly onBoard: number;
   readonly usable: number;
   /** From the destination to the alternate; undefined where none is planned. */
@@ -85,7 +87,7 @@ function doubtsOf(
 export function fuelBrief(fuelCase: FuelCase): FuelBrief {
   const { rule, flowPerHour, onBoard, usable, taxi, climb } = fuelCase;
   const burned = (minutes: number): number => (flowPerHour * minutes) / minutesPerHour;
-  const trip = burned(fuelCase.tripMinutes);
+  const trip = fuelCase.tripFuel ?? burned(fuelCase.tripMinutes);
   const reserveMinutes = Math.max(rule.reserveMinutes, fuelCase.reserveMinutes ?? 0);
   const contingency = trip * (fuelCase.contingencyPercent / 100);
   const parts = { taxi, climb, trip, contingency, alternate: burned(fuelCase.alternateMinutes ?? 0), holding: burned(fuelCase.holdingMinutes) };

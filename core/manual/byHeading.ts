@@ -15,6 +15,7 @@ const placeOf: Readonly<Record<InputRole, number>> = {
   temperature: 2,
   'isa deviation': 2,
   headwind: -1,
+  power: -1,
   other: -1,
 };
 

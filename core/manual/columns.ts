@@ -2,8 +2,8 @@
 import type { NumberTable } from './grid';
 import type { TableUnit } from './tableUnits';
 
-/** What a table is read by. 'other' is known by its heading alone, so a brief, which has no number for it, cannot read it. */
-export type InputRole = 'weight' | 'pressure altitude' | 'density altitude' | 'temperature' | 'isa deviation' | 'headwind' | 'other';
+/** What a table is read by. 'power' is whatever the manual sets it by: percent, turns of the engine, a number of a setting. 'other' is known by its heading alone, so a brief, which has no number for it, cannot read it. */
+export type InputRole = 'weight' | 'pressure altitude' | 'density altitude' | 'temperature' | 'isa deviation' | 'headwind' | 'power' | 'other';
 
 export interface InputColumn {
   readonly kind: 'input';

@@ -3,7 +3,8 @@ import { speedsAlong, type WindVector } from '../air/windsAloft';
 import { CoreError } from '../basics/errors';
 import type { ScheduleRow } from '../descent/schedule';
 import type { AirOfLeg } from './air';
-import { descentOf, type CruiseFigures, type VerticalFlight } from './figures';
+import type { CruiseFigures } from './cruise';
+import { descentOf, type VerticalFlight } from './figures';
 import { minutesOver, type LegLine } from './leg';
 
 export interface PlannedLeg {

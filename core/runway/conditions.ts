@@ -39,6 +39,7 @@ export function conditionFor({ role, unit }: InputColumn, conditions: Conditions
       return convertedDifference(aboveStandardCelsius(conditions), '°C', unit ?? '°C');
     case 'headwind':
       return converted(headwindKnots, 'kt', unit);
+    case 'power':
     case 'other':
       return Number.NaN;
   }

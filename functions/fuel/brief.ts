@@ -87,6 +87,7 @@ export const FUEL_BRIEF = laying({
       'units',
       '"units"',
     ),
+    trip_fuel: optional(quantity('Fuel from take-off to landing, as ROUTE_LEGS works it out.', true), undefined, 'the time at the flow'),
   },
   results: {
     item: result('', 'What the row is.'),
@@ -125,6 +126,7 @@ export const FUEL_BRIEF = laying({
         rule: fuelRules[given.rule],
         tripMinutes: given.trip_minutes,
         flowPerHour: given.flow_per_hour,
+        tripFuel: given.trip_fuel,
         onBoard: given.on_board,
         usable: given.usable,
         alternateMinutes: given.alternate_minutes,

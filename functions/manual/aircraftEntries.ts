@@ -9,6 +9,7 @@ import { limitInWords } from '../registry/readNumber';
 import { namedText } from '../registry/readText';
 import { wordCore } from '../registry/wordCoreError';
 import { typedTable } from './readTypedTable';
+import { isHeadsOnly } from './table';
 import { aircraftRows } from './readAircraftList';
 import { mustCover, sheetRows, tableAnswer, type SheetRows } from './tableCheck';
 
@@ -65,6 +66,23 @@ function tableOrReason(help: string): Parameter<TableOrReason> & { readonly shap
   return { ...base, optional: undefined, read };
 }
 
+/** Headings alone: the aircraft has no such table, and need not have one. */
+const none = Symbol('none');
+
+function cruiseOrNone(help: string): Parameter<TableOrReason | typeof none | undefined> & { readonly shape: 'table' } {
+  const base = tableOrReason(help);
+  const read = (raw: CellValue, dates: Parameters<typeof base.read>[1]): TableOrReason | typeof none =>
+    isHeadsOnly(raw) ? none : base.read(raw, dates);
+  return { ...base, optional: { value: undefined, words: 'none is looked over' }, read };
+}
+
+function cruiseRows(table: TableOrReason | typeof none | undefined, rows: SheetRows): ResultCell[][] {
+  if (table === undefined) return [];
+  return [
+    table === none ? ['cruise table', 'OK', 'none: one speed and one flow for every leg'] : tableRow('cruise table', table, 'cruise_rows', rows),
+  ];
+}
+
 function tableRow(name: string, table: TableOrReason, argument: string, rows: SheetRows): ResultCell[] {
   if (typeof table === 'string') return [name, 'UNKNOWN', table];
   try {
@@ -91,9 +109,11 @@ export const AIRCRAFT_ENTRIES = laying({
     takeoff_rows: sheetRows('The rows of the sheet that the take-off table stands in, its headings included.'),
     landing_rows: sheetRows('Those of the landing table.'),
     climb_rows: sheetRows('Those of the climb table.'),
+    cruise: cruiseOrNone('Its cruise table: power, pressure altitude, temperature, then true airspeed, fuel flow; headings alone where it has none.'),
+    cruise_rows: sheetRows('Those of the cruise table.'),
   },
   results: {
-    item: result('', 'aircraft list, take-off table, landing table, climb table.'),
+    item: result('', 'aircraft list, take-off table, landing table, climb table; cruise table where one is given.'),
     verdict: result('', 'OK; CHECK where something looks wrong; UNKNOWN where something is missing; NO where a table cannot be read.'),
     reason: result('', 'What is missing or looks wrong.'),
   },
@@ -135,7 +155,7 @@ export const AIRCRAFT_ENTRIES = laying({
       formula: '=AIRCRAFT_ENTRIES(A1:G2, "North", I1:L9, N1:Q9, S1:V9)',
     },
   ],
-  compute: ({ list, aircraft, takeoff, landing, climb, takeoff_rows, landing_rows, climb_rows }) => {
+  compute: ({ list, aircraft, takeoff, landing, climb, takeoff_rows, landing_rows, climb_rows, cruise, cruise_rows }) => {
     const row = list.find((one) => one.aircraft.key === aircraft.key);
     const { verdict, findings } = row === undefined ? { verdict: 'UNKNOWN' as const, findings: [] } : aircraftEntriesStanding(row.entries);
     const [unit, fuelUnit] = [row?.entries.weightUnit ?? '', row?.entries.fuelUnit ?? ''];
@@ -146,6 +166,7 @@ export const AIRCRAFT_ENTRIES = laying({
       tableRow('take-off table', takeoff, 'takeoff_rows', takeoff_rows),
       tableRow('landing table', landing, 'landing_rows', landing_rows),
       tableRow('climb table', climb, 'climb_rows', climb_rows),
+      ...cruiseRows(cruise, cruise_rows),
     ];
   },
 });

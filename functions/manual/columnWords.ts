@@ -5,8 +5,8 @@ import { numberFromCell } from '../registry/readNumber';
 import { plainWords } from '../registry/readText';
 
 const unitSpellings: Readonly<Record<TableUnit, RegExp>> = {
-  lb: /^(lbs?|pounds?)$/,
-  kg: /^(kgs?|kilograms?)$/,
+  lb: /^(lbs?|pounds?)(\/h(our)?| an hour)?$/,
+  kg: /^(kgs?|kilograms?)(\/h(our)?| an hour)?$/,
   ft: /^(ft|feet)$/,
   m: /^(m|met(re|er)s?)$/,
   '°C': /^((°|deg(rees)? ?)?c|celsius)$/,
@@ -16,8 +16,8 @@ const unitSpellings: Readonly<Record<TableUnit, RegExp>> = {
   mph: /^mph$/,
   'm/s': /^m\/s$/,
   'ft/min': /^(ft\/min|fpm|feet (a|per) minute)$/,
-  'US gal': /^((us )?gal(s|lons?)?)$/,
-  L: /^(l|lit(re|er)s?)$/,
+  'US gal': /^(((us )?gal(s|lons?)?)(\/h(our)?| an hour)?|gph)$/,
+  L: /^(l|lit(re|er)s?)(\/h(our)?| an hour)?$/,
 };
 const spelled = Object.entries(unitSpellings) as readonly (readonly [TableUnit, RegExp])[];
 
@@ -33,9 +33,10 @@ const roles: readonly (readonly [InputRole, RegExp])[] = [
     /^(isa|isa (dev(iation)?|difference)|(deviation|difference) from (isa|standard)|temperature (above|difference from|deviation from) (isa|standard))$/,
   ],
   ['headwind', /^(head ?)?wind( component)?$/],
+  ['power', /^power( setting)?$/],
 ];
 
-const quantities: Readonly<Record<Exclude<InputRole, 'other'>, Quantity>> = {
+const quantities: Readonly<Record<Exclude<InputRole, 'power' | 'other'>, Quantity>> = {
   weight: 'weight',
   'pressure altitude': 'length',
   'density altitude': 'length',
@@ -75,7 +76,7 @@ function numberWithUnit(words: string): { readonly value: number; readonly unit:
   return value === undefined || (unit === undefined && found?.[2] !== '') ? undefined : { value, unit };
 }
 
-const roleOfUnit = (unit: TableUnit | undefined): Exclude<InputRole, 'other'> => {
+const roleOfUnit = (unit: TableUnit | undefined): Exclude<InputRole, 'power' | 'other'> => {
   const quantity = unit === undefined ? 'temperature' : quantityOf(unit);
   return quantity === 'weight' ? 'weight' : quantity === 'length' ? 'pressure altitude' : quantity === 'speed' ? 'headwind' : 'temperature';
 };
@@ -103,6 +104,10 @@ function withoutUnit(heading: string): { readonly words: string; readonly unit: 
   return unit === undefined ? { words: heading.trim(), unit: undefined } : { words: found?.[1] ?? '', unit };
 }
 
+/** A power has no unit of a quantity: its number is that of the manual. */
+const hasRole = (role: InputRole, unit: TableUnit | undefined): boolean =>
+  unit === undefined || (role !== 'other' && role !== 'power' && quantityOf(unit) === quantities[role]);
+
 /** What one heading says. One that is not known is an answer, or one of the inputs by its place. */
 export function columnOfHeading(heading: string): TableColumn {
   const { words, unit } = withoutUnit(heading);
@@ -111,8 +116,7 @@ export function columnOfHeading(heading: string): TableColumn {
   const upTo = /,? *\bup to\b *$/i.exec(words);
   const bare = upTo === null ? words : words.slice(0, upTo.index).trim();
   const role = roleNamed(bare);
-  if (role !== undefined && role !== 'other' && (unit === undefined || quantityOf(unit) === quantities[role]))
-    return input(bare, role, { unit, upTo: upTo !== null && role === 'weight' });
+  if (role !== undefined && hasRole(role, unit)) return input(bare, role, { unit, upTo: upTo !== null && role === 'weight' });
   return answerAt(heading, undefined) ?? answer(words, heading, unit);
 }
 
@@ -136,7 +140,7 @@ function withPart(column: TableColumn, part: string, nameBefore: string | undefi
   const unit = unitNamed(part);
   if (unit !== undefined) {
     if (column.kind === 'answer') return { ...column, unit };
-    return column.kind === 'input' && (column.role === 'other' || quantities[column.role] === quantityOf(unit)) ? { ...column, unit } : undefined;
+    return column.kind === 'input' && (column.role === 'other' || hasRole(column.role, unit)) ? { ...column, unit } : undefined;
   }
   const at = answerAt(part, nameBefore);
   if (at !== undefined) return at;
@@ -147,6 +151,8 @@ function withPart(column: TableColumn, part: string, nameBefore: string | undefi
 
 /** A heading and the words below it. Undefined where they cannot be read. */
 export function columnOfWords(heading: TableColumn, words: string, nameBefore: string | undefined): Worded | undefined {
+  // By what it is set (%, rpm) is for the reader alone.
+  if (heading.kind === 'input' && heading.role === 'power') return { column: heading, curves: false };
   let column: TableColumn | undefined = heading;
   let curves = false;
   for (const part of words.split(/[,;]/).map((one) => one.trim())) {

@@ -2,6 +2,7 @@
 import { inOrder, openTable, type AircraftTable } from '../../core/manual/openTable';
 import { readFigure } from '../../core/manual/readFigure';
 import { ArgumentError } from '../registry/argumentError';
+import { isBlank, isRange, type CellValue, type RangeValue } from '../registry/cellValues';
 import { mapping, result, type Parameter } from '../registry/declaration';
 import { omittable } from '../registry/modifiers';
 import { number } from '../registry/readNumber';
@@ -15,6 +16,15 @@ const subject = 'Aircraft tables';
 export function aircraftTable(help: string): Parameter<AircraftTable> & { readonly shape: 'table' } {
   const base = typedTable(help);
   return { ...base, optional: undefined, read: (raw, dates) => openTable(base.read(raw, dates)) };
+}
+
+export const isHeadsOnly = (raw: CellValue): boolean => isRange(raw) && (raw as RangeValue).slice(1).every((row) => row.every(isBlank));
+
+/** Headings with nothing below them are no table: an aircraft has none of that kind. */
+export function orNoTable(
+  table: Parameter<AircraftTable> & { readonly shape: 'table' },
+): Parameter<AircraftTable | undefined> & { readonly shape: 'table' } {
+  return { ...table, optional: undefined, read: (raw, dates) => (isHeadsOnly(raw) ? undefined : table.read(raw, dates)) };
 }
 
 export const wantedHeader = (help: string): Parameter<string> & { readonly shape: 'cell' } =>

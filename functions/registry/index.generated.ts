@@ -45,6 +45,7 @@ import { COURSE_LEG, COURSE_POINT } from '../navigation/geodesy';
 import { MAGNETIC_VARIATION } from '../navigation/magnetism';
 import { POSITION_READ } from '../navigation/position';
 import { ROUTE_LEGS } from '../route/legs';
+import { ROUTE_LEVELS } from '../route/levels';
 import { FLIGHT_RECORD, FLIGHT_COST } from '../route/record';
 import { OXYGEN_WANTED, DEICING_FLUID } from '../route/stores';
 import { SUN_TIMES } from '../route/sun';
@@ -146,6 +147,7 @@ export const registry: readonly FunctionDeclaration[] = [
   RECENCY_DAYS,
   RECENCY_MONTHS,
   ROUTE_LEGS,
+  ROUTE_LEVELS,
   RUNWAY_CORRECTIONS,
   RUNWAY_FACTOR,
   RUNWAY_WINDS,

@@ -83,6 +83,7 @@ export const functionNames = [
   'RECENCY_DAYS',
   'RECENCY_MONTHS',
   'ROUTE_LEGS',
+  'ROUTE_LEVELS',
   'RUNWAY_CORRECTIONS',
   'RUNWAY_FACTOR',
   'RUNWAY_WINDS',

@@ -163,6 +163,15 @@ const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Co
   'winds-mixed': () => 'winds must name a place in each of their rows, or in none; got both',
   'figure-missing': ({ what, table }) =>
     table === undefined ? `${what} must be typed or read in a table of the aircraft; got neither` : `the ${table} table must have ${what}; got none`,
+  'table-input-missing': ({ table, input }) => `the ${table} table is read by ${input}, which must be given; got none`,
+  'cruise-table-missing': ({ power }) => `power ${rounded(power)} is read in the cruise table of the aircraft; got no such table`,
+  'temperature-missing': ({ altitudeFeet }) => `the temperature at ${rounded(altitudeFeet)} feet must stand among the winds; got none`,
+  'source-without-elevation': ({ coldCelsius }) =>
+    `the elevation of the altimeter's source must be given in air ${rounded(Math.round(coldCelsius))} degrees colder than standard; got none`,
+  'cold-too-high': ({ aboveSourceFeet, most, sourceFeet, coldCelsius }) =>
+    `ground and clearance must lie at most ${rounded(most)} feet above the altimeter's source for the correction in cold air to be known; got ${rounded(Math.ceil(aboveSourceFeet))} feet above ${rounded(sourceFeet)} feet, in air ${rounded(Math.round(coldCelsius))} degrees colder than standard`,
+  'cold-too-cold': ({ celsius, least }) =>
+    `the air at the altimeter's source must be ${least} degrees or warmer for the correction to be known; got ${rounded(Math.round(celsius))}`,
   'no-climb': ({ altitudeFeet, rateFeetPerMinute }) =>
     `the aircraft must climb all the way; got ${rounded(rateFeetPerMinute)} feet per minute at ${rounded(altitudeFeet)} feet`,
   'route-too-short': ({ altitudeFeet }) =>

@@ -1,6 +1,6 @@
 // The sheet function of a whole route: legs, winds, times and fuel in one call.
 import { routeOf } from '../../core/route/route';
-import { aircraftTable } from '../manual/table';
+import { aircraftTable, orNoTable } from '../manual/table';
 import { schedule } from '../descent/plan';
 import { laying, result } from '../registry/declaration';
 import { headingsAbove } from '../registry/headings';
@@ -8,12 +8,12 @@ import { optional } from '../registry/modifiers';
 import { date, timeOfDayZulu } from '../registry/readDate';
 import { number } from '../registry/readNumber';
 import { namedText } from '../registry/readText';
+import { cruiseMeans, cruiseOfAll, cruiseTable, flow } from './cruiseParameters';
 import { airRows, legRows, mostLegs, placeRows } from './readRoute';
 import { routeRows } from './routeRows';
 
 const most = 1_000_000;
 const quantity = (help: string) => number({ unit: 'as the flow', minimum: 0, maximum: most, help });
-const flow = (help: string) => number({ unit: 'an hour', minimum: 0, aboveMinimum: true, maximum: most, help });
 
 export const ROUTE_LEGS = laying({
   name: 'ROUTE_LEGS',
@@ -22,7 +22,7 @@ export const ROUTE_LEGS = laying({
     'A whole route: course, distance, heading, groundspeed, time and fuel of each leg with its climb and descent, what is left and still wanted.',
   parameters: {
     legs: legRows(
-      `Up to ${mostLegs} legs under one header row: from, to, altitude, true airspeed, fuel flow, power. Places by name or position; a blank "from" is where the leg before ends; a blank airspeed or flow is read in the cruise table.`,
+      `Up to ${mostLegs} legs under one header row: from, to, altitude, true airspeed, fuel flow, power. Places by name or position; a blank "from" is where the leg before ends; a blank airspeed or flow is read in the cruise table, or is that of the aircraft.`,
     ),
     places: placeRows('Fields under one header row: field, latitude, longitude, elevation.'),
     winds: airRows(
@@ -37,16 +37,12 @@ export const ROUTE_LEGS = laying({
       [],
       'none',
     ),
-    cruise: optional(
-      aircraftTable(
-        'Cruise table with its header row: first of power, pressure altitude, temperature or above standard those it has, then true airspeed, fuel flow.',
-      ),
-      undefined,
-      'each leg gives both',
-    ),
+    cruise: cruiseTable,
     climb: optional(
-      aircraftTable(
-        'Climb table with its header row: first of weight, pressure altitude, temperature those it has; then minutes, fuel, distance from the first row up; or rate of climb, with indicated airspeed and fuel flow or the arguments below.',
+      orNoTable(
+        aircraftTable(
+          'Climb table with its header row: first of weight, pressure altitude, temperature those it has; then minutes, fuel, distance from the first row up; or rate of climb, with indicated airspeed and fuel flow or the arguments below.',
+        ),
       ),
       undefined,
       'the first leg is flown at its level from the start, and the total is CHECK',
@@ -75,6 +71,7 @@ export const ROUTE_LEGS = laying({
       '1,000',
     ),
     headings: headingsAbove,
+    ...cruiseOfAll,
   },
   results: {
     leg: result('', 'Number of the leg; then total, alternate, equal time, safe return.'),
@@ -207,9 +204,9 @@ export const ROUTE_LEGS = laying({
       fuel,
       reserve,
       alternate: given.alternate,
-      cruise: given.cruise,
+      cruise: cruiseMeans(given),
       climb: given.climb,
-      figures: { weight: given.weight, climbIndicatedKnots: given.climb_kt, climbFlowPerHour: given.climb_flow },
+      figures: { weight: given.weight, climbIndicatedKnots: given.climb_kt, climbFlowPerHour: given.climb_flow, fuelUnit: given.fuel_unit },
       descent: given.descent,
       descentFlowPerHour: given.descent_flow,
       arriveAboveFeet: given.arrive_above_ft,

@@ -1,7 +1,7 @@
 // Readers of a route: its legs, the places they name, and the air over them, each a table under one header row.
 import type { AirLevel } from '../../core/route/air';
 import type { ListedPlace } from '../../core/route/places';
-import type { LegEntry } from '../../core/route/route';
+import type { LegEntry } from '../../core/route/placed';
 import { CoreError } from '../../core/basics/errors';
 import { readPosition } from '../../core/navigation/position';
 import { ArgumentError } from '../registry/argumentError';
@@ -19,7 +19,7 @@ type Cell = Pick<Parameter<number>, 'read'>;
 export const mostLegs = 20;
 const altitude = number({ unit: 'feet', minimum: -1500, maximum: 60000, help: '' });
 
-type LegColumn = 'from' | 'to' | 'altitude' | 'trueAirspeed' | 'flow' | 'power';
+type LegColumn = 'from' | 'to' | 'altitude' | 'trueAirspeed' | 'flow' | 'power' | 'ground' | 'clearance';
 const legHeadings: Headings<LegColumn> = {
   from: ['from'],
   to: ['to'],
@@ -27,6 +27,8 @@ const legHeadings: Headings<LegColumn> = {
   trueAirspeed: ['true airspeed, kt', 'true airspeed'],
   flow: ['fuel flow, an hour', 'fuel flow'],
   power: ['power'],
+  ground: ['highest ground, ft', 'highest ground'],
+  clearance: ['clearance, ft', 'clearance'],
 };
 const legFigures: Readonly<Record<'trueAirspeed' | 'flow' | 'power', Cell & { readonly name: string }>> = {
   trueAirspeed: { name: 'true airspeed', ...number({ unit: 'knots', minimum: 20, maximum: 600, help: '' }) },
@@ -40,6 +42,9 @@ export interface ReadLeg {
   readonly words: { readonly from: string; readonly to: string };
   readonly entry: LegEntry | undefined;
   readonly trouble: string;
+  /** As they stand there: who judges the ground reads them. */
+  readonly ground: CellValue;
+  readonly clearance: CellValue;
 }
 
 function readLeg({ row, cell }: HeadedRow<LegColumn>, dates: DateHost): ReadLeg {
@@ -62,7 +67,7 @@ function readLeg({ row, cell }: HeadedRow<LegColumn>, dates: DateHost): ReadLeg 
   const altitudeFeet = figure('altitude', altitude, cell('altitude'));
   const asked = { trueAirspeedKnots: ifTyped('trueAirspeed'), flowPerHour: ifTyped('flow'), power: ifTyped('power') };
   const entry = to === undefined || altitudeFeet === undefined || troubles.length > 0 ? undefined : { from, to, altitudeFeet, ...asked };
-  return { row, words, entry, trouble: troubles.join('; ') };
+  return { row, words, entry, trouble: troubles.join('; '), ground: cell('ground'), clearance: cell('clearance') };
 }
 
 const legsMustBe = `a table of 1 to ${mostLegs} legs under one header row`;
@@ -70,7 +75,7 @@ const legsMustBe = `a table of 1 to ${mostLegs} legs under one header row`;
 /** Blank rows are passed over; what is wrong with a row spoils its own leg. */
 export function legRows(help: string): Table<readonly ReadLeg[]> {
   const read = (raw: CellValue, dates: DateHost): readonly ReadLeg[] => {
-    const rows = headedRows(raw, { headings: legHeadings, needed: ['to', 'altitude'], mustBe: legsMustBe, passedOver: ['highest ground, ft'] });
+    const rows = headedRows(raw, { headings: legHeadings, needed: ['to', 'altitude'], mustBe: legsMustBe });
     const legs = rows.flatMap((row) => (row === undefined ? [] : [readLeg(row, dates)]));
     if (legs.length === 0 || legs.length > mostLegs) throw new ArgumentError(legsMustBe, `${legs.length} legs`);
     return legs;

@@ -8,7 +8,7 @@ import type { Alternate, Route, RouteLeg } from '../../core/route/route';
 import type { PointOnRoute } from '../../core/route/turnBack';
 import type { ResultCell } from '../registry/declaration';
 import { rounded } from '../registry/sharedWords';
-import { wordCore } from '../registry/wordCoreError';
+import { wordLeg } from './legWords';
 import { zuluText } from '../registry/zuluText';
 import type { ReadLeg } from './readRoute';
 import { routeCells, type RouteRow } from './routeCells';
@@ -90,7 +90,7 @@ function windAway({ planned: { air } }: Plotted): string {
 }
 
 function legRow({ failure }: RouteLeg, { words, trouble }: ReadLeg, place: number, sofar: Sofar): RouteRow {
-  const reason = failure === undefined ? trouble : wordCore(failure);
+  const reason = failure === undefined ? trouble : wordLeg(failure);
   sofar.minutes = undefined;
   sofar.fuel = undefined;
   return { leg: place, from: words.from, to: words.to, verdict: 'UNKNOWN', reason };
@@ -219,7 +219,7 @@ export function routeRows(route: Route, given: LayCase): ResultCell[][] {
       ? []
       : [
           alternate instanceof CoreError
-            ? { leg: 'alternate', verdict: 'UNKNOWN', reason: wordCore(alternate) }
+            ? { leg: 'alternate', verdict: 'UNKNOWN', reason: wordLeg(alternate) }
             : alternateRow(alternate, end, laying, sofar),
         ];
   const start = legs[0]?.from?.name ?? '';

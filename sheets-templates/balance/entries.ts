@@ -225,7 +225,13 @@ export const fuelCells: TemplateCell[] = [
     'Sum of the tanks of the aircraft in use.',
   ),
   ...fuelLine(35, 'taxi and run-up', numberOfAircraft('taxi fuel'), fuelUnit, 'From the aircraft list. Burned before take-off.'),
-  ...fuelLine(36, 'trip fuel', `=${on(sheetNames.trip, tripCells.tripFuel)}`, fuelUnit, 'From the Trip sheet: time en route x fuel flow.'),
+  ...fuelLine(
+    36,
+    'trip fuel',
+    `=${on(sheetNames.trip, tripCells.tripFuel)}`,
+    fuelUnit,
+    'From the Trip sheet: time en route x fuel flow, or the fuel of the route.',
+  ),
   ...fuelLine(
     37,
     'weight of one unit of fuel',

@@ -2,6 +2,7 @@
 import { inputRows, line, worstOf, type Content } from '../build';
 import { callHeads, headWords } from '../lists';
 import { formulaCall, type TemplateCell } from '../template';
+import { used } from './fromRoute';
 import { crossings, headingAcross, heads, moveDown, padded, read, rows, strayAbove } from './descentLists';
 
 /** Invented: fix, distance to go, miles before it, altitude, kind. */
@@ -19,7 +20,7 @@ const crossingsCall = formulaCall(
   ...['A', 'B', 'C', 'D', 'E'].map((column) => rows({ first: crossings.first - 1, last: crossings.last + 1 }, column)),
   'B7',
   'B8',
-  'B9',
+  used.groundspeed,
   headWords(crossingHeads),
 );
 
@@ -46,7 +47,11 @@ export const crossingCells: TemplateCell[] = [
     9,
     1,
     ['groundspeed now', 'label'],
-    [165, 'input', { format: 'whole', note: 'Until the start of the descent, for the minutes.' }],
+    [
+      165,
+      'input',
+      { format: 'whole', note: 'Until the start of the descent, for the minutes. Blank where the trip goes by the route: taken from there.' },
+    ],
     ['kt', 'unit'],
   ),
   ...line(

@@ -4,6 +4,7 @@ import { callHeads, headWords } from '../lists';
 import type { FormatName } from '../look';
 import { formulaCall, type TemplateCell } from '../template';
 import { crossingAbove, deciding } from './crossings';
+import { differsFromRoute, used, usedCells } from './fromRoute';
 import { crossings, headingAcross, heads, moveDown, padded, plan, read, rows, schedule, strayAbove, winds } from './descentLists';
 
 const scheduleValues: readonly (readonly Content[])[] = [
@@ -31,8 +32,8 @@ const planCall = formulaCall(
   'B7',
   'B25',
   read(schedule, 'E', 'G'),
-  read(winds, 'E', 'G'),
-  'B28',
+  used.winds,
+  used.course,
   'B29',
   'B26',
   'B30',
@@ -56,6 +57,7 @@ const planEntry = (row: number, label: string, content: Content, unit: string, f
 const planFormats: readonly FormatName[] = ['whole', 'whole', 'whole', 'whole', 'whole', 'whole', 'one', 'one'];
 
 export const planCells: TemplateCell[] = [
+  ...usedCells,
   ...headingAcross(22, '2  Descent plan, by schedule and winds'),
   ...line(
     23,
@@ -81,7 +83,14 @@ export const planCells: TemplateCell[] = [
     'one',
     'Distance to go to the fix, less the miles before it.',
   ),
-  ...planEntry(28, 'true course', 80, 'deg true', 'degrees', 'Winds aloft are forecast in degrees true, so the course is true too.'),
+  ...planEntry(
+    28,
+    'true course',
+    80,
+    'deg true',
+    'degrees',
+    'Winds aloft are forecast in degrees true, so the course is true too. Blank where the trip goes by the route: that of its last leg.',
+  ),
   ...planEntry(29, 'ISA +/-', 8, 'deg C', 'whole', 'How much warmer than the standard atmosphere the air is; negative is colder. Blank: standard.'),
   ...planEntry(
     30,
@@ -99,7 +108,14 @@ export const planCells: TemplateCell[] = [
     'one',
     'By your schedule and the winds, from here: crossing point less the miles of the plan. Negative lies behind.',
   ),
-  ...planEntry(33, 'that is in', '=IFERROR(IF(OR(B32="",B9=""),"",B32/B9*60),"")', 'minutes', 'one', 'At the groundspeed now.'),
+  ...planEntry(
+    33,
+    'that is in',
+    `=IFERROR(IF(OR(B32="",${used.groundspeed}=""),"",B32/${used.groundspeed}*60),"")`,
+    'minutes',
+    'one',
+    'At the groundspeed now.',
+  ),
   ...planEntry(34, 'descent takes', `=IFERROR(IF(B27="","",${planMinutes}),"")`, 'minutes', 'one', 'From the last row of the plan.'),
   ...planEntry(
     35,
@@ -131,8 +147,8 @@ const bandAbove = strayAbove(schedule, 'E', 'G');
 
 const windAbove = strayAbove(winds, 'E', 'G');
 
-export const planVerdict = `=IF(OR(${crossingAbove},${bandAbove},${windAbove}),"UNKNOWN",IFERROR(IF(ISNUMBER(B32),IF(B32<0,"NO",IF(${differs},"CHECK","OK")),"UNKNOWN"),"UNKNOWN"))`;
+export const planVerdict = `=IF(OR(${crossingAbove},${bandAbove},${windAbove}),"UNKNOWN",IFERROR(IF(ISNUMBER(B32),IF(B32<0,"NO",IF(OR(${differs},${differsFromRoute}<>""),"CHECK","OK")),"UNKNOWN"),"UNKNOWN"))`;
 
 export const planReason =
   `=IF(${bandAbove},${moveDown('A row of the schedule')},IF(${windAbove},${moveDown('A wind')},"by your schedule and the winds: "&IF(ISNUMBER(B32),IF(B32<0,"the start lies "&ROUND(-B32,1)&" NM behind","start in "&ROUND(B32,1)&" NM for "&C23)` +
-  `&IF(${differs},"; its angle is "&ROUND(B35,1)&", crossings are judged at "&IF(B8="",3,B8),""),"not computed: enter altitude now, true course, schedule and winds, both from the altitude now down to the crossing")))`;
+  `&IF(${differs},"; its angle is "&ROUND(B35,1)&", crossings are judged at "&IF(B8="",3,B8),"")&IF(${differsFromRoute}="","","; "&${differsFromRoute}),"not computed: enter altitude now, true course, schedule and winds, both from the altitude now down to the crossing")))`;

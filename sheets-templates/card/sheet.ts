@@ -39,7 +39,7 @@ const worked: readonly TemplateCell[] = [...judgedCells, ...descentCells, ...hol
 export const descentHoldCard: DeclaredSheet = {
   key: 'card',
   name: sheetNames.card,
-  version: 4,
+  version: 5,
   rows: holdLastRow + 2,
   columns: 11,
   columnWidths: [120, 68, 56, 72, 156, 60, 52, 52, 46, 80, 174],

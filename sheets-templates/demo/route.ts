@@ -1,11 +1,11 @@
 // Invented from end to end: a route between the invented fields, its own points, and the air over it. No point has this name or position.
 import type { Content } from '../build';
 
-/** From, to, altitude, typed true airspeed, typed fuel flow. */
+/** From, to, altitude; typed true airspeed, fuel flow and power; highest ground, clearance. */
 export const demoLegs: readonly (readonly Content[])[] = [
-  ['Marrowfield', 'Fennel Weir', 5500, undefined, undefined],
-  [undefined, 'Quince Bend', 5500, undefined, undefined],
-  [undefined, 'Tansy Ridge', 4500, 118, undefined],
+  ['Marrowfield', 'Fennel Weir', 5500, undefined, undefined, undefined, 1850, undefined],
+  [undefined, 'Quince Bend', 5500, undefined, undefined, undefined, 3120, undefined],
+  [undefined, 'Tansy Ridge', 4500, 118, undefined, undefined, 2640, 1500],
 ];
 
 /** Point, position. */

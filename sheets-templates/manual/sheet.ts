@@ -4,6 +4,7 @@ import { area, caution, cell, inputRows, line, on, type Content, type Field } fr
 import { listKeys } from './listKeys';
 import { strays } from './strays';
 import { correctionList, correctionsFor, lastRow, rowsInUse, tableHead, tableInUse, tableLists, tableSections, titledSections } from './tables';
+import { flownCells, flownList, flownTo, flownValidations } from './flown';
 import { sheetNames } from '../places';
 import { formulaCall, type DeclaredSheet, type TemplateCell, type Validation } from '../template';
 import { whileDemo } from '../demo/inUse';
@@ -93,9 +94,18 @@ const listCells: TemplateCell[] = [
 
 const measured = ['takeoff', 'landing', 'climb'] as const;
 
-const checkRows = { first: 14, last: 17 } as const;
+const checkRows = { first: 14, last: 18 } as const;
+export const aircraftEntryCount = checkRows.last - checkRows.first + 1;
 const listInUse = on(sheetNames.tables, area(aircraftList.head, 1, aircraftList.last, listHeaders.length));
-const entriesCall = formulaCall('AIRCRAFT_ENTRIES', listInUse, 'aircraft_in_use', ...measured.map(tableInUse), ...measured.map(rowsInUse));
+const entriesCall = formulaCall(
+  'AIRCRAFT_ENTRIES',
+  listInUse,
+  'aircraft_in_use',
+  ...measured.map(tableInUse),
+  ...measured.map(rowsInUse),
+  tableInUse('cruise'),
+  rowsInUse('cruise'),
+);
 
 /** What the trip hears of the aircraft's own entries. */
 export const aircraftEntryVerdicts = on(sheetNames.tables, area(checkRows.first, 2, checkRows.last, 2));
@@ -124,15 +134,17 @@ const limits = (range: string, minimum: number, maximum: number, help: string): 
 export const manualTablesSheet: DeclaredSheet = {
   key: 'tables',
   name: sheetNames.tables,
-  version: 3,
+  version: 4,
   rows: lastRow,
-  columns: correctionList.column + correctionList.headers.length,
+  columns: flownTo,
   columnWidths: [
     ...[104, 82, 82, 82, 82, 82, 82, 82, 82, 82, 82, 140, 82],
     ...[104, 82, 82, 82, 82, 82, 82, 82, 74, 74, 74, 140, 23],
     ...[104, 82, 82, 82, 82, 74, 74, 74, 140, 23],
     ...[104, 104, 82, 82, 23],
-    ...[104, 74, 180, 74, 74, 74],
+    ...[104, 74, 180, 74, 74, 74, 23],
+    ...[104, 74, 82, 82, 82, 82, 140, 23],
+    ...[140, 82, 104, 104, 82, 82, 82, 82, 82],
   ],
   rowHeights: { 1: 32, [aircraftList.head]: 46, [tableHead]: 34 },
   frozenRows: 0,
@@ -152,6 +164,7 @@ export const manualTablesSheet: DeclaredSheet = {
     cell(straysRow, 1, straysFormula, 'subtitle'),
     ...checkCells,
     ...tableSections,
+    ...flownCells,
   ],
   merges: [],
   validations: [
@@ -181,6 +194,7 @@ export const manualTablesSheet: DeclaredSheet = {
       1000,
       'Percent of the distance; negative where it shortens.',
     ),
+    ...flownValidations,
     limits(
       area(tableHead + 1, correctionList.column + 4, lastRow, correctionList.column + 5),
       0,
@@ -190,7 +204,7 @@ export const manualTablesSheet: DeclaredSheet = {
   ],
   verdictRanges: [area(checkRows.first, 2, checkRows.last, 2)],
   names: [],
-  keys: { entries: {}, lists: { aircraft: { ...aircraftList, columns: listKeys }, ...tableLists } },
+  keys: { entries: {}, lists: { aircraft: { ...aircraftList, columns: listKeys }, ...tableLists, flown: flownList } },
   charts: [],
   print: { landscape: true },
 };

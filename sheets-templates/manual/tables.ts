@@ -1,4 +1,4 @@
-// Sections 3 to 7 of Manual tables: take-off, landing, climb, arms of the fuel and corrections, several aircraft under each other.
+// Sections 3 to 8 of Manual tables: take-off, landing, climb, arms of the fuel, corrections and cruise, several aircraft under each other.
 import { inventedAircraft } from '../demo/aircraft';
 import type { InventedAircraft, TableRow } from '../demo/aircraft/inventedAircraft';
 import { area, cell, inputRows, line, on, type Content, type Field } from '../build';
@@ -7,7 +7,7 @@ import type { FormatName } from '../look';
 import { sheetNames } from '../places';
 import type { TemplateCell } from '../template';
 
-export const tableHead = 20;
+export const tableHead = 21;
 /** Room for several aircraft; blank rows are passed over. */
 const tableRows = 300;
 export const lastRow = tableHead + tableRows;
@@ -85,9 +85,18 @@ const tables = {
     headers: ['tank', 'quantity in it', 'arm'],
     rowsOf: ({ tankArms }) => tankArms,
   },
+  cruise: {
+    title: '8  Cruise',
+    unit: 'True airspeed in knots, flow an hour in the fuel unit of the list, unless a row of words says km/h, mph, L or US gal. Power as the manual sets it; blank throughout where it has none.',
+    column: correctionList.column + 7,
+    keys: ['power', 'pressureAltitude', 'temperature', 'trueAirspeed', 'fuelFlow', 'note'],
+    headers: ['power', 'pressure altitude', 'temperature', 'true airspeed', 'fuel flow', 'note'],
+    rowsOf: ({ cruise }) => cruise,
+  },
 } as const satisfies Record<string, Table>;
 
 export type TableName = keyof typeof tables;
+export const lastColumn = tables.cruise.column + tables.cruise.headers.length;
 
 /** Formula text: a table, only the rows of the aircraft in use; with the header row where the function wants one. */
 export function tableInUse(name: TableName): string {
@@ -119,16 +128,18 @@ export const titledSections: readonly { readonly title: string; readonly column:
 ];
 
 function tableCells({ title, unit, column, headers, rowsOf }: Table): TemplateCell[] {
-  const head: Field[] = ['aircraft', ...headers].map((header) => [header, 'columnHead', header === 'weight' ? { note: wordsHelp } : {}] as const);
+  const head: Field[] = ['aircraft', ...headers].map(
+    (header) => [header, 'columnHead', header === 'weight' || header === 'power' ? { note: wordsHelp } : {}] as const,
+  );
   const rows = inventedAircraft.flatMap((aircraft) =>
     rowsOf(aircraft).map((row): readonly Content[] => [aircraft.name, ...row, ...Array<Content>(headers.length - row.length).fill(undefined)]),
   );
-  const whole: FormatName = 'whole';
+  const formatOf = (index: number): FormatName => (headers[index - 1] === 'fuel flow' ? 'one' : 'whole');
   return [
     ...line(tableHead - 2, column, ...head.map((_, index): Field => [index === 0 ? title : '', 'heading'])),
     cell(tableHead - 1, column, unit, 'subtitle'),
     ...line(tableHead, column, ...head),
-    ...inputRows(tableHead + 1, column, rows, () => whole).map((one) =>
+    ...inputRows(tableHead + 1, column, rows, formatOf).map((one) =>
       headers[one.column - column - 1] === 'note' ? { ...one, style: 'inputText' as const } : one,
     ),
   ];

@@ -1,12 +1,11 @@
 // Every leg worked out in one call, in the row of its heads.
-import { area, on } from '../build';
-import { fieldList } from '../fields/sheet';
+import { on } from '../build';
 import { callHeads, headWords, listHeading, shownNumber, spillRoom, type Look } from '../lists';
 import { tableInUse } from '../manual/tables';
 import { cardCells, sheetNames } from '../places';
 import { formulaCall, type TemplateCell } from '../template';
-import { airFrom, tableOf } from './entries';
-import { airList, answer, legList, pointList, wholeRows as rows } from './rows';
+import { cruiseHere, cruiseOfAll, fieldsHere, legsHere, pointsHere, windsHere } from './calls';
+import { answer, wholeRows as rows } from './rows';
 import { value } from './whole';
 
 const answerHeads = [
@@ -53,19 +52,17 @@ const answerLooks: readonly Look[] = [
   ['verdict'],
   ['computedText'],
 ];
-const fieldsHere = on(sheetNames.fields, area(fieldList.head, 1, fieldList.last + 1, 6));
-const legsHere = area(legList.head, 2, legList.last + 1, 6);
 const routeCall = formulaCall(
   'ROUTE_LEGS',
   legsHere,
   fieldsHere,
-  tableOf(airList, airFrom, airFrom + 4),
+  windsHere,
   value(rows.date),
   value(rows.takeoff),
   value(rows.fuel),
   value(rows.reserve),
-  tableOf(pointList, 2, 3),
-  '""',
+  pointsHere,
+  cruiseHere,
   tableInUse('climb'),
   on(sheetNames.card, cardCells.schedule),
   value(rows.alternate),
@@ -75,6 +72,7 @@ const routeCall = formulaCall(
   value(rows.descentFlow),
   value(rows.arriveAbove),
   headWords(answerHeads),
+  ...cruiseOfAll,
 );
 
 export const answerCells: TemplateCell[] = [

@@ -1,5 +1,5 @@
 // The Route: legs, the pilot's own points, the air over them, every leg worked out in one call, and the sun of the three places.
-import { area, caution, cell, filledOutside, line, readTripInWords, typedOver, verdictOf } from '../build';
+import { area, caution, cell, filledOutside, line, readTripInWords, typedOver, verdictOf, worstOfWords } from '../build';
 import { whileDemo } from '../demo/inUse';
 import { columnsFrom } from '../keys';
 import { columnWithHead, moveIntoList } from '../lists';
@@ -7,9 +7,10 @@ import type { FormatName } from '../look';
 import { sheetNames } from '../places';
 import type { DeclaredSheet, TemplateCell, Validation } from '../template';
 import { answerCells } from './answer';
-import { airCells, airFrom, legCells, pointCells } from './entries';
-import { airList, answer, legList, pointList, routeLastRow, sunRows, wholeRows as rows } from './rows';
-import { sunCells, sunFrom } from './sun';
+import { airCells, legCells, pointCells } from './entries';
+import { groundReason, groundWord, levelCells } from './levels';
+import { airFrom, airList, answer, legColumns, legList, pointList, routeLastRow, sunWorkedRows, wholeRows as rows } from './rows';
+import { sunCells } from './sun';
 import { fuelUnit, value, wholeCells } from './whole';
 
 const column = (letter: string): string => columnWithHead(answer, letter).replace(/\$/g, '');
@@ -20,9 +21,12 @@ const totalText = (letter: string): string => `=IFERROR(${ofTotal(letter)}&"",""
 const legsTyped = `COUNTA($B$${legList.first}:$D$${legList.last + 1})`;
 /** Formula text: rows filled beside a list, where they are not read. */
 const beside = (list: typeof legList, from: string, to: string): string => filledOutside(list, from, to, { above: list.head, below: list.last + 1 });
-const stray = `${beside(legList, 'B', 'D')}+${beside(airList, 'P', 'T')}+${beside(pointList, 'B', 'C')}>0`;
-const routeVerdict = `=IF(${stray},"UNKNOWN",${verdictOf(ofTotal('S')).slice(1)})`;
-const routeReason = `=IF(${stray},"${moveIntoList('A leg, a wind or a point')}",IF(${legsTyped}=0,"no leg is typed",IFERROR(IF(${ofTotal('T')}="","every leg has its fuel",${ofTotal('T')}),"not worked out: see the head of section 6")))`;
+const stray = `${beside(legList, 'B', 'I')}+${beside(airList, 'K', 'O')}+${beside(pointList, 'B', 'C')}>0`;
+/** The worst of the fuel and the ground. */
+const fuelWord = verdictOf(ofTotal('S')).slice(1);
+const routeVerdict = `=IF(${stray},"UNKNOWN",${worstOfWords([fuelWord, groundWord])})`;
+const fuelReason = `IFERROR(IF(${ofTotal('T')}="","every leg has its fuel",${ofTotal('T')}),"not worked out: see the head of section 6")`;
+const routeReason = `=IF(${stray},"${moveIntoList('A leg, a wind or a point')}",IF(${legsTyped}=0,"no leg is typed",${fuelReason}&"; "&${groundReason}))`;
 
 const summary: readonly (readonly [label: string, formula: string, unit: string, format: FormatName])[] = [
   ['distance', totalNumber('L'), 'NM', 'one'],
@@ -44,21 +48,30 @@ const summaryCells: TemplateCell[] = [
   ),
 ];
 
-const worked: readonly TemplateCell[] = [...summaryCells, ...legCells, ...wholeCells, ...airCells, ...pointCells, ...sunCells, ...answerCells];
+const worked: readonly TemplateCell[] = [
+  ...summaryCells,
+  ...legCells,
+  ...levelCells,
+  ...wholeCells,
+  ...airCells,
+  ...pointCells,
+  ...sunCells,
+  ...answerCells,
+];
 
 const number = (range: string, minimum: number, maximum: number, help: string): Validation => ({ kind: 'number', range, minimum, maximum, help });
-const inLegs = (from: number, to = from): string => area(legList.first, from, legList.last, to);
+const inLegs = (across: number): string => area(legList.first, across, legList.last, across);
 const inAir = (across: number): string => area(airList.first, airFrom + across, airList.last, airFrom + across);
 
 export const routeSheet: DeclaredSheet = {
   key: 'route',
   name: sheetNames.route,
-  version: 1,
+  version: 2,
   rows: routeLastRow + 2,
-  columns: sunFrom + 10,
+  columns: 20,
   // Widths side by side that are equal take one call of the platform.
-  columnWidths: [74, ...Array<number>(3).fill(88), 54, 54, 46, 46, 46, 54, 54, 54, 74, 50, 50, 54, 54, 54, 82, 300, ...Array<number>(12).fill(74)],
-  rowHeights: { 1: 32, 2: 32, [legList.head]: 46, [sunRows.head]: 34, [answer.head]: 34 },
+  columnWidths: [...Array<number>(4).fill(88), ...Array<number>(9).fill(60), 82, 50, 54, 54, 54, 82, 300],
+  rowHeights: { 1: 32, 2: 32, [legList.head]: 46, [airList.head]: 46, [sunWorkedRows.head]: 34, [answer.head]: 34 },
   frozenRows: 3,
   cells: [
     cell(1, 1, 'Route', 'title'),
@@ -70,9 +83,16 @@ export const routeSheet: DeclaredSheet = {
   ],
   merges: [],
   validations: [
-    number(inLegs(4), -1500, 60000, 'Level of the leg in feet.'),
-    number(inLegs(7), 20, 600, 'True airspeed in knots; blank: that of the aircraft list.'),
-    number(inLegs(8), 0, 1000, 'Fuel flow an hour; blank: that of the aircraft list.'),
+    number(inLegs(legColumns.altitude), -1500, 60000, 'Level of the leg in feet.'),
+    number(inLegs(legColumns.trueAirspeed), 20, 600, 'True airspeed in knots; blank: by the cruise table, or that of the aircraft list.'),
+    number(inLegs(legColumns.fuelFlow), 0, 1000, 'Fuel flow an hour; blank: by the cruise table, or that of the aircraft list.'),
+    number(inLegs(legColumns.power), 0, 10000, 'Power as the cruise table has it.'),
+    number(inLegs(legColumns.ground), -1500, 30000, 'Highest ground beside the leg, in feet above sea level.'),
+    number(inLegs(legColumns.clearance), 0, 10000, 'Feet above the highest ground.'),
+    number(value(rows.power), 0, 10000, 'Power as the cruise table has it.'),
+    { kind: 'list', range: value(rows.judgeGround), choices: ['yes', 'no'], help: 'yes or no.' },
+    number(value(rows.clearance), 0, 10000, 'Feet above the highest ground.'),
+    number(value(rows.sourceElevation), -1500, 10000, "Elevation of the altimeter's source in feet."),
     number(value(rows.climbSpeed), 20, 400, 'Knots indicated.'),
     number(`${value(rows.climbFlow)}:${value(rows.descentFlow)}`, 0, 1000, 'Fuel flow an hour, in the fuel unit of the aircraft list.'),
     number(value(rows.arriveAbove), 0, 10000, 'Feet above the destination.'),
@@ -81,7 +101,7 @@ export const routeSheet: DeclaredSheet = {
     number(inAir(2), 0, 300, 'Wind in knots.'),
     number(inAir(3), -90, 60, 'Temperature in degrees Celsius.'),
   ],
-  verdictRanges: ['B2', area(answer.first, 19, answer.last, 19)],
+  verdictRanges: ['B2', inLegs(legColumns.levels + 4), area(answer.first, 19, answer.last, 19)],
   names: [{ name: 'route_verdict', range: 'B2' }],
   keys: {
     entries: {
@@ -89,12 +109,16 @@ export const routeSheet: DeclaredSheet = {
       climbFlow: value(rows.climbFlow),
       descentFlow: value(rows.descentFlow),
       arriveAbove: value(rows.arriveAbove),
+      power: value(rows.power),
+      judgeGround: value(rows.judgeGround),
+      clearance: value(rows.clearance),
+      sourceElevation: value(rows.sourceElevation),
     },
     lists: {
       legs: {
         ...legList,
         read: { first: legList.head, last: legList.last + 1 },
-        columns: { ...columnsFrom(2, 'from', 'to', 'altitude'), ...columnsFrom(7, 'trueAirspeed', 'fuelFlow') },
+        columns: columnsFrom(legColumns.from, 'from', 'to', 'altitude', 'trueAirspeed', 'fuelFlow', 'power', 'highestGround', 'clearance'),
       },
       air: {
         ...airList,
@@ -108,11 +132,26 @@ export const routeSheet: DeclaredSheet = {
   pictures: [
     {
       title: 'Route',
-      row: 22,
-      column: 10,
-      width: 566,
+      row: 32,
+      column: 16,
+      width: 540,
       height: 204,
       drawn: { kind: 'route', from: { parts: area(answer.first, 1, answer.last, 14) } },
+    },
+    {
+      title: 'Route from the side',
+      row: 43,
+      column: 16,
+      width: 540,
+      height: 270,
+      drawn: {
+        kind: 'routeProfile',
+        from: {
+          parts: area(answer.first, 1, answer.last, 14),
+          levels: area(legList.first, 1, legList.last, legColumns.levels + 4),
+          departure: value(rows.departureElevation),
+        },
+      },
     },
   ],
   print: { landscape: true },

@@ -4,15 +4,15 @@ import { listHeads, listHeading } from '../lists';
 import { formulaCall, type TemplateCell } from '../template';
 import { placeColumns, placeNames, tripRows } from '../trip/rows';
 import { workingRows } from '../working/rows';
-import { pointList, sunRows } from './rows';
+import { sunRows, sunWorkedRows } from './rows';
 import { onTrip, onWorking } from './whole';
 
-const { head: sunHead, first: sunFirst } = sunRows;
+const { head: sunHead, first: sunFirst, last: sunLast } = sunWorkedRows;
 const sunHeads = ['dawn', 'sunrise', 'sunset', 'dusk', 'the sun', 'by civil twilight', 'by an hour after sunset'];
-/** Where the sun is worked out, away from what is read: the place, the moment, then the answer. */
-export const sunFrom = 22;
+/** The place, the moment, then the answer. */
+const sunFrom = 1;
 const sunAt = (row: number, across: number): string => address(row, sunFrom + across);
-const sunColumn = (across: number): string => area(sunFirst, sunFrom + across, sunRows.last, sunFrom + across);
+const sunColumn = (across: number): string => area(sunFirst, sunFrom + across, sunLast, sunFrom + across);
 const sunCall = formulaCall('SUN_TIMES', sunColumn(0), sunColumn(1), sunColumn(2), sunColumn(3));
 const placeOf = (index: number): string => placeColumns[index] ?? 'B';
 
@@ -48,8 +48,8 @@ function sunLine(index: number): TemplateCell[] {
   const times = `"dawn "&${dawn}&", sunrise "&${rise}&", sunset "&${set}&", dusk "&${dusk}`;
   const told = `${times}&IF(${civil}="","; time not known","; at "&${sunAt(row, 3)}&" "&${civil}&" by civil twilight, "&${hour}&" by the hour after sunset")`;
   return line(
-    row,
-    10,
+    sunRows.first + index,
+    7,
     [placeNames[placeColumns[index] ?? 'B'], 'label'],
     [undefined, 'plain'],
     [`=IF(${field}="","none",IF(OR(LEFT(${dusk}&"",4)="SUN_",${sun}&""=""),"not known",${told}))`, 'computedText'],
@@ -58,8 +58,8 @@ function sunLine(index: number): TemplateCell[] {
 
 export const sunCells: TemplateCell[] = [
   ...listHeading(
-    pointList.head - 2,
-    10,
+    sunRows.heading,
+    7,
     20,
     '5  Sun at the places of the trip',
     'UTC. Night by 14 CFR 1.1 and Part-FCL: civil twilight; landings by 14 CFR 61.57(b): from one hour after sunset.',

@@ -163,7 +163,7 @@ const fuelCells: TemplateCell[] = [
     { B: 'typed' },
     '',
     'text',
-    'typed: straight, at the groundspeed or minutes above. route: distance and time of the Route sheet, which is judged with the fuel.',
+    'typed: straight, at the groundspeed or minutes above. route: distance, time and fuel of the Route sheet, which is judged with the fuel; the card takes its groundspeed, course and winds from there.',
   ),
   ...shown(
     rows.timeEnRoute,

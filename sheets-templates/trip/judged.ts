@@ -1,7 +1,7 @@
 // The verdict of each item of the Trip sheet with its reason.
-import { judgedOn, line, on, otherThanToday, verdictOf, worstOf } from '../build';
+import { judgedOn, line, on, otherThanToday, verdictOf, worstOf, worstOfWords } from '../build';
 import { fieldColumns } from '../fields/sheet';
-import { aircraftEntryNames, aircraftEntryReasons, aircraftEntryVerdicts, numberOfAircraft, straysSaid } from '../manual/sheet';
+import { aircraftEntryCount, aircraftEntryNames, aircraftEntryReasons, aircraftEntryVerdicts, numberOfAircraft, straysSaid } from '../manual/sheet';
 import { besideCells, cardCells, sheetNames } from '../places';
 import { keepsLedgerCell, keepsLogCell } from '../start/settings';
 import type { TemplateCell } from '../template';
@@ -52,7 +52,7 @@ const fieldsReason = `=IF(${fieldBeside}="","",${fieldBeside}&" ")&IF(AND(${fiel
 /** A row of no aircraft may be one of the aircraft in use: with it a distance would be another. */
 const straysThere = `IFERROR(${straysSaid}<>"",TRUE)`;
 const tablesVerdict = (listed: string): string => `=IF(AND(${straysThere},OR(${listed}="OK",${listed}="CHECK")),"UNKNOWN",${listed})`;
-const tablesSaid = `IFERROR(TEXTJOIN("; ",TRUE,FILTER(${aircraftEntryNames}&": "&${aircraftEntryReasons},${aircraftEntryVerdicts}<>"OK")),IF(COUNTIF(${aircraftEntryVerdicts},"OK")=4,"entries and tables of the aircraft are complete, and nothing looks wrong","not computed, see Manual tables"))`;
+const tablesSaid = `IFERROR(TEXTJOIN("; ",TRUE,FILTER(${aircraftEntryNames}&": "&${aircraftEntryReasons},${aircraftEntryVerdicts}<>"OK")),IF(COUNTIF(${aircraftEntryVerdicts},"OK")=${aircraftEntryCount},"entries and tables of the aircraft are complete, and nothing looks wrong","not computed, see Manual tables"))`;
 const tablesReason = `=IF(${straysThere},IFERROR("Manual tables, "&${straysSaid},"Manual tables: an error stands in a list")&"; ","")&${tablesSaid}`;
 
 const card = (place: string): string => on(sheetNames.card, place);
@@ -68,8 +68,7 @@ const switched = (row: number, label: string, word: string, reason: string): Ite
 
 /** By the rule, and by the route where that is the way flown. */
 const fuelWords = [verdictOf(ofBrief(workingRows.fuelBrief, 'B')).slice(1), `IF(${byRoute},${verdictOf(ofRoute('verdict')).slice(1)},"OK")`];
-const anyFuel = (word: string): string => `OR(${fuelWords.map((text) => `${text}="${word}"`).join(',')})`;
-const fuelVerdict = `=IF(${anyFuel('NO')},"NO",IF(${anyFuel('UNKNOWN')},"UNKNOWN",IF(${anyFuel('CHECK')},"CHECK","OK")))`;
+const fuelVerdict = `=${worstOfWords(fuelWords)}`;
 
 /** A reason may be a text about the cell of its verdict. */
 const items: readonly Item[] = [
@@ -94,7 +93,7 @@ const items: readonly Item[] = [
   [
     'Fuel',
     fuelVerdict,
-    `=IFERROR(${ofBrief(workingRows.fuelBrief, 'C')}&"",${fuelLacks(numberOfAircraft('climb fuel, extra').slice(1))})&IF(${byRoute},"; route: "&${ofRoute('reason')},"")`,
+    `=IFERROR(${ofBrief(workingRows.fuelBrief, 'C')}&"",${fuelLacks(numberOfAircraft('climb fuel, extra').slice(1))})&IF(${byRoute},"; trip fuel and time by the route: "&${ofRoute('reason')},"")`,
   ],
   switched(rows.judgeDescent, 'Descent', descentWord, descentSaid),
   switched(rows.judgeHold, 'Hold', verdictOf(card(hold.verdict)).slice(1), `IFERROR(${card(hold.reason)}&"","not computed, see the card")`),

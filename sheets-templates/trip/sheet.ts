@@ -6,7 +6,7 @@ import { balanceCells, cardCells, sheetNames } from '../places';
 import type { DeclaredSheet, TemplateCell, Validation } from '../template';
 import { workingRows } from '../working/rows';
 import { computedCellsItem } from './computedCells';
-import { fieldNames, leftHalf, runwayNames, summaryLine, timesFromChoices, working } from './entries';
+import { byRoute, fieldNames, leftHalf, ofRoute, runwayNames, summaryLine, timesFromChoices, working } from './entries';
 import { judgedCells, tripVerdictRanges } from './judged';
 import { overallCells } from './overall';
 import { reportCells } from './reports';
@@ -57,7 +57,13 @@ const summaryCells: TemplateCell[] = [
   ...summaryLine(rows.landingWeight, 'landing weight', balance(balanceCells.landingWeight), unitOf('weight in'), 'whole'),
   ...summaryLine(rows.fuelOnBoard, 'fuel on board', balance(balanceCells.fuelOnBoard), unitOf('fuel in'), 'one'),
   ...summaryLine(rows.fuelRequired, 'fuel required', ofFuel('required'), unitOf('fuel in'), 'one'),
-  ...summaryLine(rows.tripFuel, 'trip fuel', `=IF(AND(ISNUMBER(${minutes}),ISNUMBER(${flow})),${flow}*${minutes}/60,"")`, unitOf('fuel in'), 'one'),
+  ...summaryLine(
+    rows.tripFuel,
+    'trip fuel',
+    `=IF(${byRoute},IF(ISNUMBER(${ofRoute('fuel')}),${ofRoute('fuel')},""),IF(AND(ISNUMBER(${minutes}),ISNUMBER(${flow})),${flow}*${minutes}/60,""))`,
+    unitOf('fuel in'),
+    'one',
+  ),
   ...heading(rows.cardHeading, 'Descent and hold, from the card'),
   ...summaryLine(rows.startDown, 'start down in', `=${card(cardCells.startDown)}`, 'NM', 'one'),
   ...summaryLine(rows.startDecided, 'decided by', `=${card(cardCells.startDecided)}`, '', 'text'),
@@ -81,7 +87,7 @@ const keys: TemplateKeys = {
 export const tripSheet: DeclaredSheet = {
   key: 'trip',
   name: sheetNames.trip,
-  version: 5,
+  version: 6,
   rows: tripLastRow + 1,
   columns: 9,
   columnWidths: [176, 96, 96, 96, 86, 12, 128, 80, 448],

@@ -5,7 +5,7 @@ import { ledgerColumns } from '../ledger/places';
 import type { Block } from '../layout';
 import { listHeads, spillBlock, type Look } from '../lists';
 import { numberOfAircraft, ofAircraft, usableFuel } from '../manual/sheet';
-import { balanceCells, sheetNames } from '../places';
+import { balanceCells, routeCells, sheetNames, tripCells } from '../places';
 import { formulaCall, type TemplateCell } from '../template';
 import { tripRows as trip } from '../trip/rows';
 import { onTrip } from './places';
@@ -54,6 +54,9 @@ const fuelRule = `=IF(ISNUMBER(SEARCH("FAA",${rulesChosen})),"faa",IF(OR(ISNUMBE
 
 const balance = (place: string): string => on(sheetNames.balance, place);
 const ofList = (formula: string): string => formula.slice(1);
+const byRoute = `${onTrip('B', trip.timesFrom)}="route"`;
+/** The fuel of a route has its climb in it, where it has one. */
+const climbExtra = `IF(AND(${byRoute},COUNTIF(${on(sheetNames.route, routeCells.parts)},"climb")>0),0,${ofList(numberOfAircraft('climb fuel, extra'))})`;
 const fuelCall = formulaCall(
   'FUEL_BRIEF',
   `B${rows.fuelRule}`,
@@ -63,11 +66,12 @@ const fuelCall = formulaCall(
   ofList(usableFuel),
   onTrip('D', trip.timeEnRoute),
   balance(balanceCells.taxiFuel),
-  ofList(numberOfAircraft('climb fuel, extra')),
+  climbExtra,
   onTrip('B', trip.contingency),
   onTrip('B', trip.holding),
   onTrip('B', trip.reserve),
   ofAircraft('fuel in'),
+  `IF(${byRoute},${on(sheetNames.trip, tripCells.tripFuel)},"")`,
 );
 
 const fuelUnit = `=IFERROR(${ofAircraft('fuel in')}&" an hour","an hour")`;
@@ -90,7 +94,15 @@ const fuelCells: TemplateCell[] = [
   ),
   ...spill(
     rows.fuelBrief,
-    [['computedText', undefined, 'FUEL_BRIEF: the greater of the rule and your own reserve is wanted.'], ['computed', 'shown'], ['unit']],
+    [
+      [
+        'computedText',
+        undefined,
+        'FUEL_BRIEF: the greater of the rule and your own reserve is wanted. By the route, the trip is its fuel, the climb included.',
+      ],
+      ['computed', 'shown'],
+      ['unit'],
+    ],
     fuelCall,
   ),
 ];

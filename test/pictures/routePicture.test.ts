@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import { laidOut, routePicture, type DrawnLeg } from '../../addon/pictures/routePicture';
 import { routePictureOfCells } from '../../addon/pictures/routeOfCells';
+import { flownLine, laidAlong, routeProfilePicture, type RouteProfile } from '../../addon/pictures/routeProfile';
+import { routeProfileOfCells } from '../../addon/pictures/routeProfileOfCells';
 
 const leg = (number: number, courseDegrees: number, ...miles: readonly number[]): DrawnLeg => ({
   number,
@@ -72,5 +74,75 @@ describe('the picture of a route', () => {
       'Nothing to draw: leg 2 is not worked out.',
     );
     expect(routePictureOfCells({ parts: [['', '']] }, size)).toContain('Nothing to draw: no leg yet.');
+  });
+});
+
+const flight = [row(1, 'climb', 90, 8), row(1, 'cruise', 90, 20), row(2, 'cruise', 100, 30), ['total', '', '', '', '', '', '', '', '', '', '', 58]];
+/** A leg from its number to the spare height: level in column 4, ground in 8, spare in 13. */
+const level = (number: number, feet: unknown, ground: unknown, spare: unknown): unknown[] => [
+  number,
+  'A',
+  'B',
+  feet,
+  '',
+  '',
+  '',
+  ground,
+  '',
+  120,
+  8,
+  0,
+  spare,
+];
+
+describe('the route from the side', () => {
+  const profile: RouteProfile = {
+    fromFeet: 400,
+    legs: [
+      {
+        number: 1,
+        to: 'B',
+        levelFeet: 5500,
+        parts: [
+          { nauticalMiles: 8, toFeet: 5500 },
+          { nauticalMiles: 20, toFeet: 5500 },
+        ],
+        ground: { highestFeet: 2000, wantedFeet: 3200 },
+      },
+      { number: 2, to: 'C', levelFeet: 5500, parts: [{ nauticalMiles: 30, toFeet: 5500 }], ground: { highestFeet: 4900, wantedFeet: 5900 } },
+      { number: 3, to: 'D', levelFeet: 5500, parts: [{ nauticalMiles: 12, toFeet: 2300 }], ground: undefined },
+    ],
+  };
+
+  it('lays the parts one behind the other, from the field to where the descent ends', () => {
+    expect(flownLine(profile).map(({ x, y }) => [x, y])).toEqual([
+      [0, 400],
+      [8, 5500],
+      [28, 5500],
+      [58, 5500],
+      [70, 2300],
+    ]);
+    expect(laidAlong(profile).map(({ startMiles, endMiles }) => [startMiles, endMiles])).toEqual([
+      [0, 28],
+      [28, 58],
+      [58, 70],
+    ]);
+  });
+
+  it('says which leg is too low, and of which the ground is not judged', () => {
+    const svg = routeProfilePicture(profile, { width: 540, height: 270 });
+    expect(svg).toContain('2 too low');
+    expect(svg).not.toContain('1 too low');
+    expect(svg).toContain('leg 3 to D at 5,500 feet, ground not judged');
+  });
+
+  it('takes what is wanted from the spare height of the sheet, and draws nothing that is not worked out', () => {
+    const levels = [level(1, 5500, 2000, 2300), level(2, 5500, '', ''), ['', '', '']];
+    const draw = (parts: unknown[][], departure: unknown): string =>
+      routeProfileOfCells({ parts, levels, departure: [[departure]] }, { width: 540, height: 270 });
+    expect(draw(flight, 420)).toContain('leg 1 to B at 5,500 feet, ground 2,000, wanted 3,200; leg 2 to B at 5,500 feet, ground not judged');
+    expect(draw(flight, '')).toContain('Nothing to draw: the elevation of the departure is not known.');
+    expect(draw([['', '']], 420)).toContain('Nothing to draw: no leg yet.');
+    expect(draw([row(1, '', '', '')], 420)).toContain('Nothing to draw: leg 1 is not worked out.');
   });
 });

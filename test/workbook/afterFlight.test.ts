@@ -5,11 +5,13 @@ import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/he
 import { flightRow, type Flown } from '../../addon/workbook/afterFlight';
 import { sheetTemplates } from '../../sheets-templates';
 import { address } from '../../sheets-templates/build';
+import { flownFrom } from '../../sheets-templates/manual/flown';
+import { wholeRows } from '../../sheets-templates/route/rows';
 import { tripRows } from '../../sheets-templates/trip/rows';
 
 const usual: Flown = {
   ...{ offBlock: '1425', takeOff: '1433', landing: '1529', onBlock: '15:35Z' },
-  ...{ landings: '1', fullStops: '1', byNight: '', approaches: '', flownAs: 'in command', remark: '' },
+  ...{ landings: '1', fullStops: '1', byNight: '', approaches: '', flownAs: 'in command', remark: '', fuelUsed: '' },
 };
 
 describe('after the flight', () => {
@@ -47,6 +49,31 @@ describe('after the flight', () => {
       ['landing, UTC', '1529Z'],
     ]);
     expect(said).toContain('Block 70 minutes, in the air 56 minutes. Take-off by day, landing by day; night is from one hour after sunset');
+  });
+
+  it('keeps the fuel used beside what was planned, where it is given', async () => {
+    const besideOf = (fuelUsed: string) => rowOf({ fuelUsed }).entries.filter(({ sheet }) => sheet === 'Manual tables');
+    const write = (entries: ReturnType<typeof besideOf>): Promise<unknown> =>
+      workbook.set('Manual tables', Object.fromEntries(entries.map(({ row, column, content }) => [address(row, column), content])));
+    const first = besideOf('10.4');
+    const planned = Math.round(Number(workbook.value('Trip sheet', `H${tripRows.tripFuel}`)) * 10) / 10;
+    expect(first.map(({ content }) => content).slice(0, 4)).toEqual(['Quillon Four', expect.any(Number), 'Marrowfield', 'Tansy Ridge']);
+    expect(first.map(({ content }) => content).slice(-3)).toEqual([planned, 56, 10.4]);
+    expect(shownOf({ fuelUsed: '10.4' })['fuel, planned and used']).toBe(`${planned}, 10.4`);
+    await write(first);
+    const second = besideOf('12');
+    expect(second[0]?.row).toBe((first[0]?.row ?? 0) + 1);
+    await write(second);
+    // By hand: 10.4 and 12 in 56 minutes are 11.143 and 12.857 an hour; their mean is 12, their spread 1.2122.
+    const [, , mean, spread, flights] = workbook.values('Manual tables', `${address(14, flownFrom)}:${address(14, flownFrom + 4)}`)[0] ?? [];
+    expect(Number(mean)).toBeCloseTo(12, 3);
+    expect(Number(spread)).toBeCloseTo(1.2122, 3);
+    expect(flights).toBe(2);
+    expect(workbook.value('Route', `A${wholeRows.flownBefore}`)).toBe('flown before: 12 an hour in 2 flights, see Manual tables');
+  });
+
+  it.each(['0', '-3', 'much', '20000'])('refuses %s as fuel used', (fuelUsed) => {
+    expect(() => rowOf({ fuelUsed })).toThrow('The fuel used must be a number above 0');
   });
 
   it('counts a landing as night by the night of the authority', async () => {

@@ -60,8 +60,14 @@ function over(
   };
 }
 
+function mainRange(drawn: SheetPicture['drawn']): string {
+  if (drawn.kind === 'hold') return drawn.from.brief;
+  if (drawn.kind === 'route') return drawn.from.parts;
+  return drawn.kind === 'routeProfile' ? drawn.from.levels : drawn.from.plan;
+}
+
 function pictureDrawable({ title, drawn }: SheetPicture, sheet: SheetSnapshot, place: Place): Drawable {
-  const main = drawn.kind === 'hold' ? drawn.from.brief : drawn.kind === 'route' ? drawn.from.parts : drawn.from.plan;
+  const main = mainRange(drawn);
   return over(title, sheet, Object.values(drawn.from), place, (at, _, size) => ({
     svg: drawPicture(drawn, (range) => cellsIn(sheet, at(range)), size),
     what: title,

@@ -23,6 +23,7 @@ export const aircraftLists: readonly AircraftList[] = [
   { key: 'climb', sheet: 'tables', title: 'climb table' },
   { key: 'tankArms', sheet: 'tables', title: 'arms of the fuel' },
   { key: 'corrections', sheet: 'tables', title: 'corrections' },
+  { key: 'cruise', sheet: 'tables', title: 'cruise table' },
   { key: 'stations', sheet: 'balance', title: 'stations', readBelow: 1 },
   { key: 'tanks', sheet: 'balance', title: 'tanks' },
   { key: 'corners', sheet: 'balance', title: 'envelope', readBelow: 1 },

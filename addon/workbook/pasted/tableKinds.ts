@@ -36,7 +36,7 @@ export const tableKinds: readonly TableKind[] = [
 ];
 
 /** What a column can be beside a figure. */
-export type SideRole = Exclude<InputRole, 'other'>;
+export type SideRole = Exclude<InputRole, 'power' | 'other'>;
 export const sideRoles: readonly SideRole[] = ['weight', 'pressure altitude', 'density altitude', 'temperature', 'isa deviation', 'headwind'];
 
 export const roleWords: Readonly<Record<SideRole, string>> = {

@@ -102,7 +102,7 @@ export function roleInHeads({ heads, numbers }: PastedColumn, kind: TableKind): 
   const told = distinct(
     heads.map((head): ColumnRole | undefined => {
       const column = columnOfHeading(head);
-      if (column.kind === 'input') return column.role === 'other' ? undefined : column.role;
+      if (column.kind === 'input') return column.role === 'other' || column.role === 'power' ? undefined : column.role;
       const figure = figureNamed(kind, head);
       return figure === undefined ? undefined : { figure };
     }),

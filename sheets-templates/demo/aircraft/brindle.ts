@@ -1,4 +1,5 @@
 // Brindle Two: invented, in kilograms, millimetres, metres and litres.
+import { cruiseRows } from './brindleCruise';
 import { climbRows, landingRows, takeoffRows } from './brindleTables';
 import type { InventedAircraft } from './inventedAircraft';
 
@@ -33,4 +34,5 @@ export const brindle: InventedAircraft = {
   takeoff: takeoffRows,
   landing: landingRows,
   climb: climbRows,
+  cruise: cruiseRows,
 };

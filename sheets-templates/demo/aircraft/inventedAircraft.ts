@@ -21,4 +21,6 @@ export interface InventedAircraft {
   readonly takeoff: readonly TableRow[];
   readonly landing: readonly TableRow[];
   readonly climb: readonly TableRow[];
+  /** Power, pressure altitude, temperature, true airspeed, fuel flow; a row of words above them. */
+  readonly cruise: readonly (readonly Content[])[];
 }

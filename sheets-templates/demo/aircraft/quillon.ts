@@ -1,4 +1,5 @@
 // Quillon Four: invented, in pounds, inches, feet and US gallons.
+import { cruiseRows } from './quillonCruise';
 import type { InventedAircraft } from './inventedAircraft';
 import { climbRows, landingRows, takeoffRows } from './quillonTables';
 
@@ -48,4 +49,5 @@ export const quillon: InventedAircraft = {
   takeoff: takeoffRows,
   landing: landingRows,
   climb: climbRows,
+  cruise: cruiseRows,
 };

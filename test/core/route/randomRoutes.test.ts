@@ -38,12 +38,12 @@ function caseOf({ legs, winds, climb, departure, descent }: FlownCase): RouteCas
     fuel: 1000,
     reserve: 10,
     alternate: undefined,
-    cruise: undefined,
+    cruise: { table: undefined, weight: undefined, fuelUnit: undefined, power: undefined, trueAirspeedKnots: undefined, flowPerHour: undefined },
     climb:
       climb.length === 0
         ? undefined
         : openTable(typedTable('').read([['pressure altitude', 'minutes', 'fuel', 'distance'], ...climb.map((row) => [...row])], utcDateHost)),
-    figures: { weight: undefined, climbIndicatedKnots: undefined, climbFlowPerHour: undefined },
+    figures: { weight: undefined, climbIndicatedKnots: undefined, climbFlowPerHour: undefined, fuelUnit: undefined },
     descent: descent === undefined ? [] : [{ altitudeFeet: 30000, speed: { kind: 'mach', mach: descent.mach }, rateFeetPerMinute: descent.rate }],
     descentFlowPerHour: undefined,
     arriveAboveFeet: 1000,

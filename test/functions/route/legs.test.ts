@@ -104,7 +104,7 @@ describe('a whole route', () => {
     expect(Number(first['fuel'])).toBeCloseTo((Number(first['minutes']) / 60) * (65 / 8), 9);
     expect(rows({ legs: [['Amberly', 'Mill', 6000, '', '', '']], more: [cruise] })[0]).toMatchObject({
       verdict: 'UNKNOWN',
-      reason: 'the cruise table must have a power to read it with; got none',
+      reason: 'the cruise table is read by power, which must be given; got none',
     });
     expect(String(rows({ legs: [['Amberly', 'Mill', 6000, '', '', 90]], more: [cruise] })[0]?.['reason'])).toContain('nothing is extrapolated');
     expect(rows({ legs: [['Amberly', 'Mill', 6000]], more: [] })[0]).toMatchObject({
@@ -127,7 +127,7 @@ describe('a whole route', () => {
     // The rate is 750 - feet / 20: the time is 20 ln of the rates at both ends.
     expect(Number(first['minutes'])).toBeCloseTo(20 * Math.log((750 - 60) / (750 - 325)), 1);
     expect(Number(first['fuel'])).toBeCloseTo((Number(first['minutes']) * 14) / 60, 9);
-    expect(String(rows({ more: more('', 80, 14) })[0]?.['reason'])).toBe('the climb table must have a weight to read it with; got none');
+    expect(String(rows({ more: more('', 80, 14) })[0]?.['reason'])).toBe('the climb table is read by weight, which must be given; got none');
     expect(String(rows({ more: more(2200, '', 14) })[0]?.['reason'])).toBe(
       'indicated airspeed in the climb must be typed or read in a table of the aircraft; got neither',
     );
