@@ -22,7 +22,8 @@ export const hostFunctions: readonly HostFunction[] = [
     comment: `Menu: inserts ${name}.`,
     body: (bundle: string): string => `${bundle}.insertOneSheet(${JSON.stringify(key)});`,
   })),
-  { name: 'answerPanel', parameters: ['question', 'given'], comment: 'Answers the panel.', body: (bundle) => `return ${bundle}.answerPanel(question, given);` },
+  { name: 'answerPanel', parameters: ['question', 'given', 'run'], comment: 'Answers the panel.', body: (bundle) => `return ${bundle}.answerPanel(question, given, run);` },
+  { name: 'attendRun', parameters: ['given'], comment: 'Tells the panel how far a change is, or stops it.', body: (bundle) => `return ${bundle}.attendRun(given);` },
 ];
 
 export const hostSource = (bundle: string): string =>

@@ -6,6 +6,7 @@ import { rewriteFormula } from '../workbook/formulaText';
 import { knownKeys } from '../workbook/insertionPlan';
 import { templatesInPage } from '../workbook/packedTemplates';
 import { changeCells } from './changeCells';
+import { followed, unfollowed, type Follow } from './followedRun';
 import { freezeSheet } from './freezeSheet';
 import { goTo } from './goTo';
 import { insertSheets, type InsertReport } from './insertSheets';
@@ -64,29 +65,29 @@ function putFormula(formula: string): PanelAnswer<'putFormula'> {
   return { cell: place };
 }
 
-function insertForPanel(keys: readonly string[]): InsertReport {
+function insertForPanel(keys: readonly string[], follow: Follow): InsertReport {
   const templates = freshSheets();
-  return insertSheets(knownKeys(templates, keys), templates);
+  return insertSheets(knownKeys(templates, keys), templates, follow);
 }
 
-const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>) => PanelAnswer<Question> } = {
-  insertSheets: ({ keys }) => insertForPanel(keys),
+const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>, follow: Follow) => PanelAnswer<Question> } = {
+  insertSheets: ({ keys }, follow) => insertForPanel(keys, follow),
   putFormula: ({ formula }) => putFormula(formula),
   readWorkbook,
   goTo,
   freezeSheet,
-  updateSheets: (given) => updateSheets(given, everySheet()),
+  updateSheets: (given, follow) => updateSheets(given, everySheet(), follow),
   writeEntries,
   changeCells,
 };
 
 /** The panel's one door: plain data in, plain data out, and a refusal as a sentence rather than as an exception. */
-export const answerPanel: PanelApi = (question, given) => {
+export const answerPanel: PanelApi = (question, given, run) => {
   const answer = Object.prototype.hasOwnProperty.call(answers, question) ? answers[question] : undefined;
   if (answer === undefined)
     return { refusal: `The panel asked for "${String(question)}", which this version cannot do. Close the panel and open it again.` };
   try {
-    return { answer: answer(given) };
+    return { answer: answer(given, typeof run === 'string' ? followed(run) : unfollowed) };
   } catch (thrown) {
     return { refusal: reasonOf(thrown) };
   }

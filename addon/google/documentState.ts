@@ -70,6 +70,12 @@ export function markedSheets(document: Document, sheets = knownSheets(document))
   });
 }
 
+/** The mark that a single sheet carries. */
+export function markOf(sheet: Sheet): SheetMark | undefined {
+  const own = sheet.getDeveloperMetadata().find((metadata) => metadata.getKey() === markKey);
+  return own === undefined ? undefined : readMark(own.getValue())?.mark;
+}
+
 /** Takes our mark from a sheet, where it carries one. */
 export function removeMark(sheet: Sheet): void {
   for (const metadata of sheet.getDeveloperMetadata()) if (metadata.getKey() === markKey) metadata.remove();

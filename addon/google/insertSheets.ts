@@ -4,6 +4,7 @@ import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { joinedSet, planInsertion, type InsertionPlan } from '../workbook/insertionPlan';
 import { withSeparator } from './argumentSeparator';
 import { existingSheets, markedSheets } from './documentState';
+import { toldTo, unfollowed, type Follow } from './followedRun';
 import { withDocumentLock } from './withDocumentLock';
 import { transaction, type Did } from './transaction';
 import { writeValidations } from './writeRules';
@@ -52,18 +53,21 @@ function makeSheets(document: Document, { added, names, sheetsBefore }: Insertio
   return sheets;
 }
 
-function insert(wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport {
+function insert(wanted: readonly SheetKey[], templates: readonly SheetTemplate[], follow: Follow): InsertReport {
   const document = SpreadsheetApp.getActive();
   const plan = makePlan(document, wanted, templates);
   const marks = plan.reused.length === 0 ? [] : markedSheets(document).map(({ mark }) => mark);
   return transaction(words, (did) => {
+    const told = toldTo(follow, plan);
+    told.making();
     const sheets = makeSheets(document, plan, did);
     const asked = withSeparator(plan, sheets);
-    writeSheets(asked, sheets, joinedSet(plan, marks));
+    writeSheets(asked, sheets, told.writing, joinedSet(plan, marks));
+    told.rules();
     writeValidations(asked, sheets);
     return { inserted: plan.added.map(({ sheetName }) => sheetName), reads: plan.reused.map(({ sheetName }) => sheetName) };
   });
 }
 
-export const insertSheets = (wanted: readonly SheetKey[], templates: readonly SheetTemplate[]): InsertReport =>
-  withDocumentLock(() => insert(wanted, templates));
+export const insertSheets = (wanted: readonly SheetKey[], templates: readonly SheetTemplate[], follow = unfollowed): InsertReport =>
+  withDocumentLock(() => insert(wanted, templates, follow));

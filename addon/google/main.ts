@@ -5,6 +5,7 @@ import { googleDateHost } from './dateHost';
 import { ownValue } from './ownValue';
 
 export { answerPanel, insertEverySheet, insertOneSheet, openPanel } from './commands';
+export { attendRun } from './followedRun';
 export { onInstall, onOpen } from './menu';
 
 /** A sheet function by name, with the arguments that the platform handed over. Throws an Error with one sentence. */

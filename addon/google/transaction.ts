@@ -1,5 +1,6 @@
 // All or nothing: what is done to the document is written down with how to take it back, and where a step fails
 // everything is taken back, the last first.
+import { StoppedByUser } from './followedRun';
 import { reasonOf } from './reason';
 
 /** To be called right after something was done; `what` names it to the user, should it not be possible to take it back. */
@@ -37,6 +38,7 @@ export function transaction<Result>({ refused, restored, byHand }: FailureWords,
   } catch (thrown) {
     const left = rollbackAll(done);
     const state = left.length === 0 ? restored : `${byHand}: ${left.join(', ')}`;
+    if (thrown instanceof StoppedByUser) throw new Error(`Stopped. ${refused}; ${state}.`);
     throw new Error(`${refused}, because Google Sheets refused a step; ${state}. It said: ${reasonOf(thrown).replace(/\.?\s*$/, '.')}`);
   }
 }

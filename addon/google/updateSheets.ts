@@ -5,6 +5,7 @@ import type { SheetTemplate } from '../../sheets-templates/template';
 import type { PanelAnswer, PanelGiven } from '../panel/host';
 import { withSeparator } from './argumentSeparator';
 import { writeMark, type MarkedSheet } from './documentState';
+import { toldTo, unfollowed, type Follow } from './followedRun';
 import { freeSheetName } from './freeSheetName';
 import { withDocumentLock } from './withDocumentLock';
 import { writeLater } from './laterEntries';
@@ -79,15 +80,18 @@ function removeMark({ sheet, name, mark, metadata }: MarkedSheet, did: Did): voi
   did(`the mark of ${name}`, () => writeMark(sheet, mark));
 }
 
-function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'updateSheets'> {
+function update(document: Document, plan: UpdatePlan, follow: Follow, did: Did): PanelAnswer<'updateSheets'> {
   const { old, later } = plan;
   const inSight = document.getActiveSheet();
   const nameInSight = inSight.getName();
   did('the sheet in sight', () => document.setActiveSheet(inSight));
+  const told = toldTo(follow, plan.insertion);
+  told.making();
   const sheets = makeSheets(document, plan, did);
   const insertion = withSeparator(plan.insertion, sheets);
   makeNames(document, plan, sheets, did);
-  writeSheets(insertion, sheets);
+  writeSheets(insertion, sheets, told.writing);
+  told.rules();
   const kept = takeOverNames(plan, sheets, did);
   moveRanges(plan, sheets, did);
   const updated = insertion.added.map(({ template, sheetName }, index) => {
@@ -101,10 +105,14 @@ function update(document: Document, plan: UpdatePlan, did: Did): PanelAnswer<'up
   return { updated, kept };
 }
 
-export function updateSheets(given: PanelGiven<'updateSheets'>, templates: readonly SheetTemplate[]): PanelAnswer<'updateSheets'> {
+export function updateSheets(
+  given: PanelGiven<'updateSheets'>,
+  templates: readonly SheetTemplate[],
+  follow = unfollowed,
+): PanelAnswer<'updateSheets'> {
   return withDocumentLock(() => {
     const document = SpreadsheetApp.getActive();
     const plan = planUpdate(document, given, templates);
-    return transaction(words, (did) => update(document, plan, did));
+    return transaction(words, (did) => update(document, plan, follow, did));
   });
 }

@@ -31,8 +31,8 @@ function makeRoom(sheet: Sheet, fresh: GridSize, needed: GridSize): GridSize {
   return { rows: Math.max(fresh.rows, needed.rows), columns: Math.max(fresh.columns, needed.columns) };
 }
 
-/** `sheets` are fresh ones, one for each sheet that the plan adds; `set` is that of sheets already there, with which these belong together. */
-export function writeSheets(plan: InsertionPlan, sheets: readonly Sheet[], set?: string): void {
+/** `sheets` are fresh ones, one for each sheet that the plan adds; `writing` hears of each before it is written; `set` is that of sheets already there, with which these belong together. */
+export function writeSheets(plan: InsertionPlan, sheets: readonly Sheet[], writing: (index: number) => void, set?: string): void {
   const [first] = sheets;
   const last = plan.added[plan.added.length - 1];
   if (first === undefined || last === undefined) return;
@@ -61,6 +61,7 @@ export function writeSheets(plan: InsertionPlan, sheets: readonly Sheet[], set?:
   all.forEach(({ template, blocks, grid }, index) => {
     const [sheet, size] = [sheets[index], sizes[index]];
     if (sheet === undefined || size === undefined) return;
+    writing(index);
     const gone = index === stack.carrier ? stack.rows - grid.rows : 0;
     writeSheet(sheet, { template, grid }, blocks, { rows: size.rows - gone, columns: size.columns });
     writeMark(sheet, markFor(template, ownSet, names), identifierOf(template.key));

@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { sheetTemplates } from '../../sheets-templates';
 import { leanGrid } from '../build/leanGrid';
 import { panelPage } from '../build/panelPage';
+import { quickEnginePlugin } from './quickEnginePlugin';
 import { packedElement, packTemplates } from '../workbook/packedTemplates';
 
 const sourceFolders = [
@@ -47,7 +48,7 @@ export async function bundlePage(root: string, folder: string, entry: string): P
     define: { 'process.env.NODE_ENV': '"production"' },
     metafile: true,
     logLevel: 'warning',
-    plugins: [leanGrid],
+    plugins: [leanGrid, quickEnginePlugin],
   });
   return metafile;
 }

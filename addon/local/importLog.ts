@@ -6,9 +6,8 @@ import { numberFromCell } from '../../functions/registry/readNumber';
 import { plainWords } from '../../functions/registry/readText';
 import { firstFew } from '../../functions/registry/sharedWords';
 import { dateOrderOf, isoOf, type DateOrder } from './fileDates';
+import { isHeadedBy, linesOfTitle, pilotNamed, placesNamed, type Column, type NamedColumns } from './namedColumns';
 import { pilotColumn, type PilotColumn } from './pilotColumn';
-
-export type Column = LogColumn | 'date' | 'aircraft';
 
 /** One flight, in words of the log: a day as 2026-11-21, counts and hours as numbers, nothing where the file has none. */
 export type ImportedFlight = Readonly<Partial<Record<LogColumn, number>>> & { readonly date: string; readonly aircraft: string };
@@ -28,9 +27,6 @@ export interface ImportedLog {
   /** Why rows, or the whole file, were not taken: told with their line. */
   readonly problems: readonly string[];
 }
-
-/** Headings stand in the first line, or under a few lines of title. */
-const linesOfTitle = 15;
 
 export function placesIn(header: readonly string[]): Map<Column, number> {
   const words = header.map((cell) => plainWords(cell));
@@ -110,6 +106,15 @@ function noHeadings(rows: readonly Row[]): string {
   return `no line of headings with a date and an aircraft was found: the day must stand under ${quoted(logHeadings.date)}, the aircraft under ${quoted(logHeadings.aircraft)}${has}`;
 }
 
+/** How what could not be taken may be written, once for all lines of the file. */
+export function waysToWrite(problems: readonly string[]): string[] {
+  const has = (words: RegExp): boolean => problems.some((problem) => words.test(problem));
+  return [
+    ...(has(/ is no date$/) ? ['Days are read as 2026-11-26, 26.11.2026, 26/11/2026 or 26 Nov 2026.'] : []),
+    ...(has(/ is no number /) ? ['Hours are read as 1.4, 1,4 or 1:24.'] : []),
+  ];
+}
+
 /** Columns that a log with such headings has and the file has not, by the heading that would do. */
 export const headingsThatWouldDo = (headings: readonly string[], { found }: ImportedLog): string[] =>
   [...placesIn(headings).keys()].flatMap((column) => (column in found ? [] : (logHeadings[column][0] ?? [])));
@@ -120,6 +125,8 @@ export interface Answers {
   readonly order?: DateOrder;
   /** Whose flights, in a file of several people; everyone where all of them are the pilot's own. */
   readonly pilot?: { readonly named: string } | 'everyone';
+  /** What the columns are, where a person has said so. */
+  readonly columns?: NamedColumns;
 }
 
 /** Rows with the line of the file on which each begins: a quoted cell may run over several. */
@@ -165,7 +172,10 @@ export function importLog(text: string, answers: Answers = {}): ImportedLog {
     return nothing(
       `line ${rows[quotes.row ?? 0]?.line ?? 1}: a quotation mark is not closed, or stands inside a quoted cell, so that rows run into one another`,
     );
-  const head = rows.slice(0, linesOfTitle).find(({ cells }) => ['date', 'aircraft'].every((column) => placesIn(cells).has(column as Column)));
+  const { columns: named } = answers;
+  const isHead = ({ cells }: Row): boolean =>
+    named === undefined ? ['date', 'aircraft'].every((column) => placesIn(cells).has(column as Column)) : isHeadedBy(cells, named);
+  const head = rows.slice(0, linesOfTitle).find(isHead);
   if (head === undefined) return nothing(noHeadings(rows));
   const header = head.cells;
   const everything = rows.filter(({ cells, line }) => line > head.line && cells.some((cell) => cell.trim() !== ''));
@@ -173,10 +183,11 @@ export function importLog(text: string, answers: Answers = {}): ImportedLog {
     header,
     everything.map(({ cells }) => cells),
     (cell) => amountOf(cell, true) === undefined,
+    pilotNamed(named),
   );
   if (people !== undefined && people.names.length > 1 && answers.pilot === undefined) return nothing(several(people), people.names);
   // A column of names under a heading of hours in command is no column of hours.
-  const places = new Map([...placesIn(header)].filter(([, at]) => at !== people?.at));
+  const places = new Map([...(named === undefined ? placesIn(header) : placesNamed(named))].filter(([, at]) => at !== people?.at));
   const body = rowsOfPilot(everything, people, answers.pilot);
   const shown = dateOrderOf(body.map(({ cells }) => cells[places.get('date') ?? -1] ?? ''));
   if (shown === 'both') return nothing('some dates can only be day first and some only month first');

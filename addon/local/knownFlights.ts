@@ -4,7 +4,8 @@ import { hourColumns } from '../../core/currency/flightLog';
 import { isoFromSerial } from '../workbook/serialDates';
 import type { CellValue } from '../workbook/snapshot';
 import { isoOf } from './fileDates';
-import { amountOf, placesIn, type Column, type ImportedFlight } from './importLog';
+import { amountOf, placesIn, type ImportedFlight } from './importLog';
+import type { Column } from './namedColumns';
 
 /** Half of a tenth of an hour, the coarsest in which hours are written, and half a minute. Common practice, no source. */
 const hoursApart = 1 / 20 + 1 / 120;

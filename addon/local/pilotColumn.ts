@@ -23,12 +23,14 @@ function namesIn(rows: readonly (readonly string[])[], at: number): string[] {
   return [...names.values()];
 }
 
-/** The column with the most to ask: one of several names before one of a single name. A column of hours holds no names. */
+/** The column with the most to ask: one of several names before one of a single name. A column of hours holds no names. `named`: the one that a person has named. */
 export function pilotColumn(
   header: readonly string[],
   rows: readonly (readonly string[])[],
   isName: (cell: string) => boolean,
+  named?: number,
 ): PilotColumn | undefined {
+  if (named !== undefined) return { at: named, heading: (header[named] ?? '').trim(), names: namesIn(rows, named) };
   const columns = header.flatMap((heading, at): PilotColumn[] => {
     const words = plainWords(heading);
     if (!ofPilot.test(words) || ofOthers.test(words)) return [];

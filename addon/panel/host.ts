@@ -7,7 +7,10 @@ import type { EntryWritten } from '../workbook/tripEntries';
 import type { WorkbookSnapshot } from '../workbook/snapshot';
 
 interface PanelQuestions {
-  /** The workbook as plain data: the sheet in sight only, or every sheet. Refused while formulas are still being worked out. */
+  /**
+   * The workbook as plain data: every sheet, or the one in sight with that of its day, and perhaps no other names than those that it uses. Refused
+   * while formulas are still being worked out.
+   */
   readWorkbook: {
     readonly given: { readonly sheets: 'shown' | 'all' };
     readonly answer: WorkbookSnapshot;
@@ -69,7 +72,32 @@ export type PanelAnswer<Question extends PanelQuestion> = PanelQuestions[Questio
 /** How an answer travels: what was asked for, or a sentence that says why not. */
 export type PanelReply<Answer> = { readonly answer: Answer } | { readonly refusal: string };
 
+/** How far a long change has come. */
+export interface Progress {
+  /** A sentence that says what is being done. */
+  readonly doing: string;
+  /** Sheets written, of how many. */
+  readonly done: number;
+  readonly of: number;
+}
+
+/** The little of an AbortSignal that is used; the script on Google's side has none. */
+export interface StopSignal {
+  readonly aborted: boolean;
+  addEventListener(type: 'abort', listener: () => void, options: { readonly once: true }): void;
+}
+
+/** How a long change is followed and stopped by whoever asked for it. */
+export interface Watch {
+  readonly onProgress: (progress: Progress) => void;
+  /** Aborted when the user stops it: everything is then put back as it was, and the question is refused. */
+  readonly stop: StopSignal;
+}
+
 export interface PanelHost {
-  /** Rejects with an Error whose message is a sentence for the user. */
-  ask<Question extends PanelQuestion>(question: Question, given: PanelGiven<Question>): Promise<PanelAnswer<Question>>;
+  /**
+   * Rejects with an Error whose message is a sentence for the user. Google Sheets heeds `watch` while sheets are inserted or brought up to
+   * date; a host that does such a thing in one step tells no progress, and is not to be stopped.
+   */
+  ask<Question extends PanelQuestion>(question: Question, given: PanelGiven<Question>, watch?: Watch): Promise<PanelAnswer<Question>>;
 }

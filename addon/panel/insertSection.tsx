@@ -2,7 +2,7 @@
 import { AskButton } from './askButton';
 import type { Asking } from './asking';
 import type { Catalogue } from './catalogue';
-import type { PanelHost } from './host';
+import type { PanelHost, Watch } from './host';
 
 interface InsertSectionProps {
   readonly host: PanelHost;
@@ -10,14 +10,14 @@ interface InsertSectionProps {
   readonly asking: Asking;
 }
 
-async function insert(host: PanelHost, keys: readonly string[]): Promise<string> {
-  const { inserted, reads } = await host.ask('insertSheets', { keys });
+async function insert(host: PanelHost, keys: readonly string[], watch: Watch): Promise<string> {
+  const { inserted, reads } = await host.ask('insertSheets', { keys }, watch);
   const read = reads.length === 0 ? '' : ` ${inserted.length === 1 ? 'It reads' : 'They read'} what was there already: ${reads.join(', ')}.`;
   return `Inserted: ${inserted.join(', ')}.${read}`;
 }
 
 export function InsertSection({ host, sheets, asking }: InsertSectionProps) {
-  const ask = (keys: readonly string[]): void => asking.run('Inserting. This takes some seconds.', () => insert(host, keys));
+  const ask = (keys: readonly string[]): void => asking.run('Inserting. This takes some seconds.', (watch) => insert(host, keys, watch));
   return (
     <section>
       <h2>Insert sheets</h2>

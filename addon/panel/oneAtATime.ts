@@ -4,8 +4,8 @@ import type { PanelHost } from './host';
 export function oneAtATime(host: PanelHost): PanelHost {
   let last: Promise<unknown> = Promise.resolve();
   return {
-    ask: (question, given) => {
-      const asked = last.then(() => host.ask(question, given));
+    ask: (question, given, watch) => {
+      const asked = last.then(() => host.ask(question, given, watch));
       last = asked.catch(() => undefined);
       return asked;
     },

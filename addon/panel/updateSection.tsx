@@ -2,7 +2,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { AskButton } from './askButton';
 import type { Asking } from './asking';
-import type { PanelHost } from './host';
+import type { PanelHost, Watch } from './host';
 import { OlderSet } from './olderSet';
 import { pageTemplates } from './pageTemplates';
 import { isSame, lookThrough, lookedInWords, updatedInWords, type LookedSet } from './updateSets';
@@ -25,7 +25,7 @@ export function UpdateSection({ host, asking }: UpdateSectionProps) {
       setSets(found);
     }
   };
-  const bring = async (shown: LookedSet): Promise<string> => {
+  const bring = async (shown: LookedSet, watch: Watch): Promise<string> => {
     // The user may have typed since; what is written is what stands there now, and what was read out must still hold.
     const found = await read();
     const now = found.find(({ set }) => set === shown.set);
@@ -33,7 +33,7 @@ export function UpdateSection({ host, asking }: UpdateSectionProps) {
       setSets(found);
       throw new Error('The sheets were changed since you looked. Read again what is carried over, then press once more.');
     }
-    const answer = await host.ask('updateSheets', { set: now.set, entries: now.carried.entries });
+    const answer = await host.ask('updateSheets', { set: now.set, entries: now.carried.entries }, watch);
     setSets(found.filter((one) => one !== now));
     // Its button is gone.
     heading.current?.focus();
@@ -56,7 +56,7 @@ export function UpdateSection({ host, asking }: UpdateSectionProps) {
           looked={one}
           number={index + 1}
           asking={asking}
-          bring={() => asking.run('Bringing the sheets up to date. This takes some seconds.', () => bring(one))}
+          bring={() => asking.run('Bringing the sheets up to date. This takes some seconds.', (watch) => bring(one, watch))}
         />
       ))}
     </section>

@@ -35,7 +35,7 @@ async function open(dark: boolean): Promise<void> {
     browser,
     double.html.createHtmlOutputFromFile('panel').getContent(),
     (...given) => runOnServer(topLevel, 'answerPanel', given),
-    dark,
+    { dark },
   ));
   await page.getByRole('button', { name: 'Insert every sheet', exact: true }).click();
   await said('done');

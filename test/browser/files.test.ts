@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises';
 import ICAL from 'ical.js';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { demoClub } from '../../sheets-templates/demo/dues';
 import { sheetTemplates } from '../../sheets-templates';
 import { currencyLogSheet } from '../../sheets-templates/currency/sheet';
 import { dataLedgerSheet } from '../../sheets-templates/ledger/sheet';
@@ -138,11 +139,36 @@ describe('files at the foot of the page', () => {
     await sheet(`workbook.getActiveSheet().getRange('O7').setValue('');`);
   });
 
+  it('downloads the sheet in sight alone, named with its day', async () => {
+    await showSheet(page, 'Statement');
+    const download = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'This sheet (.xlsx)' }).click();
+    const file = await download;
+    expect(file.suggestedFilename()).toBe('Statement Ada 2026-11-25.xlsx');
+    const [about, ...sheets] = readXlsx(await readFile(await file.path()));
+    expect([about?.name, sheets.map(({ name }) => name)]).toEqual(['About this file', ['Statement']]);
+    expect(await said()).toContain('Excel file Statement Ada 2026-11-25.xlsx: the sheet in sight alone, values only');
+    await page.emulateMedia({ media: 'print' });
+    await page.evaluate("window.dispatchEvent(new Event('beforeprint'))");
+    expect(await page.title()).toBe('Statement Ada 2026-11-25');
+    const paper = (await page.textContent('#paper')) ?? '';
+    expect(paper).toContain('Ada');
+    for (const other of demoClub.map(([name]) => String(name)).filter((name) => name !== 'Ada'))
+      expect(paper).not.toMatch(new RegExp(`\\b${other}\\b`));
+    await takePicture(page, 'files-statement-paper');
+    await page.evaluate("window.dispatchEvent(new Event('afterprint'))");
+    await page.emulateMedia({ media: null });
+    expect(await page.title()).toBe('Rampwright');
+    await showSheet(page, currencyLogSheet.name);
+  });
+
   it('adds nothing from a file that is no log, and says why', async () => {
     expect(await choose(['nothing of the kind', '1,2,3'])).toContain(
       'Nothing was added: no line of headings with a date and an aircraft was found: the day must stand under "date"',
     );
-    expect(await choose(['aircraft,date,day landings', 'Quillon Four,2026-02-30,1'])).toBe('Nothing was added: line 2: "2026-02-30" is no date.');
+    expect(await choose(['aircraft,date,day landings', 'Quillon Four,2026-02-30,1'])).toBe(
+      'Nothing was added: line 2: "2026-02-30" is no date. Days are read as 2026-11-26, 26.11.2026, 26/11/2026 or 26 Nov 2026.',
+    );
     expect(await shown(page, `A${freeRow}`)).toBeFalsy();
     const many = Array.from({ length: 1100 }, (_, index) => `Quillon Four,2026-11-20,${index}`);
     expect(await choose(['aircraft,date,approaches', ...many])).toContain('Nothing was added: ');
@@ -196,6 +222,52 @@ describe('files at the foot of the page', () => {
     await page.getByRole('button', { name: 'The same flights: leave them out' }).click();
     await expect.poll(said).toBe('Nothing was added. 1 flight left out as you said.');
     await takePicture(page, 'files-asked');
+    await clickCell(page, 'A6');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => shown(page, `A${freeRow}`)).toBeFalsy();
+  });
+
+  it('asks once what the columns of another language are, and remembers it', async () => {
+    const heads = 'Tag;Flugzeug;Wer;Zeit;Ldg;Bemerkung';
+    const flights = [heads, '22.10.2026;DEMO-9;Ada;1:12;2;"wind, gusts"', '23.10.2026;DEMO-9;Bo;0,8;1;'];
+    expect(await choose(flights)).toContain('Nothing was added: no line of headings with a date and an aircraft was found');
+    await page.getByRole('button', { name: 'Say what the columns are' }).click();
+    const form = page.getByRole('dialog', { name: 'Columns of the file' });
+    const name = (heading: string, meaning: string): Promise<string[]> => form.getByLabel(heading, { exact: true }).selectOption({ label: meaning });
+    await name('Tag', 'date');
+    await form.getByRole('button', { name: 'Read the file so' }).click();
+    expect(await form.getByRole('status').textContent()).toBe('Say which column is the aircraft: a flight cannot be read without.');
+    await name('Flugzeug', 'aircraft');
+    await name('Wer', 'pilot (whose flight it is)');
+    await name('Zeit', 'hours');
+    await name('Ldg', 'hours');
+    await form.getByRole('button', { name: 'Read the file so' }).click();
+    expect(await form.getByRole('status').textContent()).toContain('Two columns are given as "hours".');
+    await name('Ldg', 'day landings');
+    await takePicture(page, 'files-columns');
+    await page.setViewportSize({ width: 390, height: 800 });
+    await takePicture(page, 'files-columns-390');
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await form.getByRole('button', { name: 'Read the file so' }).click();
+    await expect.poll(said).toContain('flights of 2 pilots under "Wer": "Ada", "Bo"');
+    await page.getByRole('button', { name: 'Of Ada' }).click();
+    await expect.poll(said).toContain(`1 flight added to the sheet "Currency log", row ${freeRow}.`);
+    expect(await Promise.all(['A', 'B'].map((column) => shown(page, `${column}${freeRow}`)))).toEqual(['DEMO-9', '2026-10-22']);
+    expect(await choose([heads, '22.10.2026;DEMO-9;Ada;1:12;2;'])).toContain('Nothing was added. 1 flight of the file stands in the log already.');
+    await clickCell(page, 'A6');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => shown(page, `A${freeRow}`)).toBeFalsy();
+  });
+
+  it('asks about a heading that nobody knows before it adds anything', async () => {
+    const flights = ['date,aircraft,hours,bumps', '2026-10-05,DEMO-9,1,3'];
+    expect(await choose(flights)).toBe('Nothing was added yet. A column is not understood: bumps. What it holds would not be counted.');
+    await page.getByRole('button', { name: 'Leave it out' }).click();
+    await expect.poll(said).toContain(`1 flight added to the sheet "Currency log", row ${freeRow}.`);
+    await clickCell(page, 'A6');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => shown(page, `A${freeRow}`)).toBeFalsy();
+    expect(await choose(flights)).toContain('1 flight added');
     await clickCell(page, 'A6');
     await page.keyboard.press('Control+z');
     await expect.poll(() => shown(page, `A${freeRow}`)).toBeFalsy();

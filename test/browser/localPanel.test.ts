@@ -230,13 +230,13 @@ describe('the panel of the local workbook', () => {
     await showSheet(page, 'Trip sheet');
     await panel.getByRole('tab', { name: 'Send' }).click();
     const said = await pressAndReload(() => panel.getByRole('button', { name: 'Copy this sheet as values' }).click());
-    expect(said).toMatch(/^The copy is the sheet "Trip sheet \(values\)": \d+ formulas are values there, and drawings are left out\.$/);
-    expect(await activeSheet(page)).toBe('Trip sheet (values)');
+    expect(said).toMatch(/^The copy is the sheet "Trip sheet \(values 2026-11-25\)": \d+ formulas are values there, and drawings are left out\.$/);
+    expect(await activeSheet(page)).toBe('Trip sheet (values 2026-11-25)');
     await page.waitForTimeout(700);
     await takePicture(page, 'local-frozen');
     const snapshot = await read();
-    expect(sheetOf(snapshot, 'Trip sheet (values)')?.values).toEqual(sheetOf(snapshot, 'Trip sheet')?.values);
-    expect(sheetOf(snapshot, 'Trip sheet (values)')?.formulas).toEqual([]);
+    expect(sheetOf(snapshot, 'Trip sheet (values 2026-11-25)')?.values).toEqual(sheetOf(snapshot, 'Trip sheet')?.values);
+    expect(sheetOf(snapshot, 'Trip sheet (values 2026-11-25)')?.formulas).toEqual([]);
   });
 
   it('changes nothing, and says why, where the file was changed elsewhere', async () => {

@@ -35,10 +35,12 @@ afterAll(async () => browser.close());
 beforeEach(async () => {
   double = new Double('Europe/Paris', { panel: files['panel.html'] });
   const script = bareContext(files['Code.js'], double.globals());
-  const topLevel = { answerPanel: script.run('answerPanel') };
+  const topLevel = { answerPanel: script.run('answerPanel'), attendRun: script.run('attendRun') };
   // As the platform's page service hands it on.
   const served = double.html.createHtmlOutputFromFile('panel').getContent();
-  ({ page, troubles } = await openPanel(browser, served, (...given) => runOnServer(topLevel, 'answerPanel', given)));
+  ({ page, troubles } = await openPanel(browser, served, (...given) => runOnServer(topLevel, 'answerPanel', given), {
+    attend: (given) => runOnServer(topLevel, 'attendRun', [given]),
+  }));
 });
 afterEach(async () => {
   expect(troubles).toEqual([]);

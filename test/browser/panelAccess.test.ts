@@ -79,7 +79,7 @@ describe.each([
       browser,
       html,
       (question) => replies[question as PanelQuestion] ?? { refusal: 'Not asked for in this test.' },
-      dark,
+      { dark },
     ));
     await page.evaluate(axe);
   });

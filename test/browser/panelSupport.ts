@@ -6,7 +6,10 @@ const scriptRun = `window.google = { script: { run: (() => {
   const runner = (ok, failed) => ({
     withSuccessHandler: (handler) => runner(handler, failed),
     withFailureHandler: (handler) => runner(ok, handler),
-    answerPanel: (...given) => void window.onServer(JSON.stringify(given)).then((text) => ok(JSON.parse(text)), (error) => failed(error)),
+    ...Object.fromEntries(['answerPanel', 'attendRun'].map((name) => [
+      name,
+      (...given) => void window.onServer(name, JSON.stringify(given)).then((text) => ok(JSON.parse(text)), (error) => failed(error)),
+    ])),
   });
   return runner();
 })() } };`;
@@ -20,9 +23,16 @@ export interface OpenedPanel {
 /** Where the page is said to come from: the platform serves it from an address of its own. */
 const address = 'https://panel.invalid/';
 
-export type Answering = (question: string, given: unknown) => unknown;
+export type Answering = (question: string, given: unknown, run: string | null) => unknown;
 
-export async function openPanel(browser: Browser, html: string, answer: Answering, dark = false): Promise<OpenedPanel> {
+interface PanelOptions {
+  readonly dark?: boolean;
+  /** Answers who asks after a run. */
+  readonly attend?: (given: unknown) => unknown;
+}
+
+export async function openPanel(browser: Browser, html: string, answer: Answering, options: PanelOptions = {}): Promise<OpenedPanel> {
+  const { dark = false, attend = () => ({ progress: null }) } = options;
   const page = await browser.newPage({ viewport: { width: 300, height: 700 }, colorScheme: dark ? 'dark' : 'light' });
   const troubles: string[] = [];
   page.on('pageerror', (error) => troubles.push(error.message));
@@ -31,7 +41,10 @@ export async function openPanel(browser: Browser, html: string, answer: Answerin
     'request',
     (request) => request.url() !== address && !request.url().startsWith('blob:') && troubles.push(`asked the network for ${request.url()}`),
   );
-  await page.exposeFunction('onServer', async (text: string) => JSON.stringify(await answer(...(JSON.parse(text) as [string, unknown]))));
+  await page.exposeFunction('onServer', async (name: string, text: string) => {
+    const given = JSON.parse(text) as [string, unknown, string | null];
+    return JSON.stringify(await (name === 'answerPanel' ? answer(...given) : attend(given[0])));
+  });
   await page.route(address, (route) =>
     route.fulfill({ contentType: 'text/html; charset=utf-8', body: html.replace('<head>', () => `<head><script>${scriptRun}</script>`) }),
   );

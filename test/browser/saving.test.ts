@@ -4,7 +4,19 @@ import { dirname } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { tinyTemplate } from '../support/tinyTemplate';
-import { clickCell, openPage, openWorkbook, shown, takePicture, textOf, typeInto, untilSaved, valueNamed, type OpenWorkbook } from './support';
+import {
+  clickCell,
+  openPage,
+  openWorkbook,
+  shown,
+  takePicture,
+  textOf,
+  typeInto,
+  untilCalculated,
+  untilSaved,
+  valueNamed,
+  type OpenWorkbook,
+} from './support';
 
 describe('keeping the file', () => {
   let workbook: OpenWorkbook;
@@ -138,33 +150,121 @@ describe('keeping the file', () => {
     await untilSaved(page);
   });
 
-  it('says when the file was changed in another window, before anything is typed', async () => {
-    await page.evaluate("window.dispatchEvent(new Event('focus'))");
-    await page.waitForTimeout(300);
-    expect(await textOf(page, 'files-said')).not.toContain('changed in another window');
+  it('takes decimals and days as people write them, and asks where they can be two', async () => {
+    await typeInto(page, 'B2', '1234,5');
+    await expect.poll(() => shown(page, 'B2')).toBe('1,235');
+    expect(
+      await page.evaluate(
+        "window.rampwright.workbook.getActiveSheet().getRange('B2').getRawValue?.() ?? window.rampwright.workbook.getActiveSheet().getSheet().getCellRaw(1, 1).v",
+      ),
+    ).toBe(1234.5);
+    await type('B2', '1,250');
+    await expect
+      .poll(() => textOf(page, 'files-said'))
+      .toBe('"1,250" can be two numbers. Type it without a comma: 1250 or 1.250. Nothing was changed.');
+    await takePicture(page, 'two-numbers');
+    await page.keyboard.press('Escape');
+    await page
+      .getByRole('button', { name: 'OK', exact: true })
+      .click()
+      .catch(() => undefined);
+    expect(await page.evaluate('window.rampwright.workbook.getActiveSheet().getSheet().getCellRaw(1, 1).v')).toBe(1234.5);
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
+    await typeInto(page, 'B2', '5000');
+    await untilSaved(page);
+  });
+
+  it('goes back to an older copy, and back again to what was there', async () => {
+    await typeInto(page, 'B3', '17');
+    await untilSaved(page);
+    const goBack = async (expected: number): Promise<void> => {
+      await page.getByRole('button', { name: 'Older copies' }).click();
+      await page.getByRole('button', { name: 'Go back to this copy' }).first().waitFor();
+      await takePicture(page, 'older-copies');
+      await page.getByRole('button', { name: 'Go back to this copy' }).first().click();
+      await expect.poll(() => shown(page, 'B3').catch(() => ''), { timeout: 20_000 }).toBe(expected);
+      expect(await textOf(page, 'files-said')).toMatch(/^The workbook is as it was in the copy of /);
+      await untilCalculated(page);
+    };
+    await goBack(15);
+    await goBack(17);
+    await typeInto(page, 'B3', '15');
+    await untilSaved(page);
+  });
+
+  it('shows what another window entered as soon as somebody looks, and works it out', async () => {
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
+    const before = await shown(page, 'B4');
     const other = await another();
     await typeInto(other, 'B3', '21');
     await untilSaved(other);
-    await other.close();
+    const saved = await stored();
     await page.evaluate("window.dispatchEvent(new Event('focus'))");
-    await expect
-      .poll(() => textOf(page, 'files-said'))
-      .toMatch(/^The file was changed in another window or by another program, so what you see here may be old\./);
-    await page.getByRole('button', { name: 'Load the changed file' }).click();
-    await expect.poll(() => shown(page, 'B3').catch(() => ''), { timeout: 20_000 }).toBe(21);
+    await expect.poll(() => shown(page, 'B3')).toBe(21);
+    await expect.poll(() => shown(page, 'B4')).not.toBe(before);
+    expect(await textOf(page, 'files-said')).toBe('');
+    await page.waitForTimeout(1000);
+    // What others entered is nothing to be saved.
+    expect(await stored()).toBe(saved);
+    await other.close();
   });
 
-  it('keeps what cannot be saved any more as a copy that opens as a workbook', async () => {
-    await openPage(page, workbook.address);
-    const elsewhere = (await stored()).replace('A tiny sheet, invented', 'Changed elsewhere');
-    await writeFile(workbook.filePath, elsewhere);
+  it('puts together what two windows enter in different cells', async () => {
+    const other = await another();
+    await typeInto(other, 'C18', 'from there');
+    await untilSaved(other);
+    await typeInto(page, 'D18', 'from here');
+    await untilSaved(page);
+    expect(await stored()).toContain('from there');
+    expect(await stored()).toContain('from here');
+    expect([await shown(page, 'C18'), await shown(page, 'D18')]).toEqual(['from there', 'from here']);
+    await other.evaluate("window.dispatchEvent(new Event('focus'))");
+    await expect.poll(() => shown(other, 'D18')).toBe('from here');
+    await other.close();
+  });
+
+  it('asks which holds where both changed the same cell, and saves nothing before', async () => {
+    const other = await another();
+    await typeInto(other, 'D20', 'of there');
+    await untilSaved(other);
+    await typeInto(page, 'D20', 'of here');
+    await expect.poll(() => textOf(page, 'files-said')).toContain('D20 on "Tiny sheet": here "of here", there "of there". Which entries hold?');
+    expect(await textOf(page, 'saved')).toContain('NOT SAVED: the same cells were changed here and in another window.');
+    expect(await stored()).not.toContain('of here');
+    await takePicture(page, 'two-windows');
+    await page.setViewportSize({ width: 390, height: 800 });
+    await page.waitForTimeout(500);
+    await takePicture(page, 'two-windows-390');
+    await page.setViewportSize({ width: 1280, height: 800 });
+    await page.getByRole('button', { name: 'Those from there' }).click();
+    await untilSaved(page);
+    expect(await shown(page, 'D20')).toBe('of there');
+    expect(await stored()).not.toContain('of here');
+    await typeInto(other, 'D20', 'later there');
+    await untilSaved(other);
+    await typeInto(page, 'D20', 'later here');
+    await page.getByRole('button', { name: 'Those from here' }).click();
+    await untilSaved(page);
+    expect(await stored()).toContain('later here');
+    expect(await stored()).not.toContain('later there');
+    await other.close();
+  });
+
+  it('keeps what cannot be put together as a copy that opens as a workbook', async () => {
+    const other = await another();
+    await other.evaluate('window.rampwright.workbook.getActiveSheet().insertRows(40, 1)');
+    await typeInto(other, 'C19', 'rows put in');
+    await untilSaved(other);
+    const elsewhere = await stored();
     await type('D18', 'only here');
     await expect.poll(() => textOf(page, 'files-said')).toMatch(/what you typed here is not saved\. Save this window as a copy first/);
+    await takePicture(page, 'two-windows-moved');
     const [copy] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: 'Save this window as a copy' }).click()]);
     expect(copy.suggestedFilename()).toBe('rampwright-copy.json');
     const text = await readFile(await copy.path(), 'utf8');
     expect(text).toContain('only here');
     expect(await stored()).toBe(elsewhere);
+    await other.close();
     await writeFile(workbook.filePath, text);
     page.once('dialog', (dialog) => void dialog.accept());
     await openPage(page, workbook.address);

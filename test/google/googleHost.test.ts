@@ -2,19 +2,20 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { googleHost } from '../../addon/google/client/googleHost';
 import type { answerPanel } from '../../addon/google/commands';
+import type { attendRun } from '../../addon/google/followedRun';
 import type { PanelScript } from '../../addon/google/panelApi';
 
 type Behaviour = (question: string, given: unknown, success: (reply: unknown) => void, failure: (thrown: unknown) => void) => void;
 
-const asked: (readonly [string, unknown])[] = [];
+const asked: (readonly [string, unknown, string | null])[] = [];
 
 /** A google.script.run that does this at every call. */
 function platform(behaviour: Behaviour): void {
   const runner = (success: (reply: unknown) => void, failure: (thrown: unknown) => void): object => ({
     withSuccessHandler: (handler: (reply: unknown) => void) => runner(handler, failure),
     withFailureHandler: (handler: (thrown: unknown) => void) => runner(success, handler),
-    answerPanel: (question: string, given: unknown) => {
-      asked.push([question, given]);
+    answerPanel: (question: string, given: unknown, run: string | null) => {
+      asked.push([question, given, run]);
       behaviour(question, given, success, failure);
     },
   });
@@ -37,7 +38,16 @@ describe("the panel's host inside Google Sheets", () => {
   it('passes on the question and what is given, and the answer back', async () => {
     platform((_, __, success) => success({ answer: { cell: 'B1' } }));
     expect(await go()).toEqual({ cell: 'B1' });
-    expect(asked).toEqual([['goTo', { sheet: 'Yard', row: 1, column: 2 }]]);
+    expect(asked).toEqual([['goTo', { sheet: 'Yard', row: 1, column: 2 }, null]]);
+  });
+
+  it('names a run that is watched, so that it can be followed', async () => {
+    platform((_, __, success) => success({ answer: { inserted: ['Yard'], reads: [] } }));
+    const watch = { stop: new AbortController().signal, onProgress: () => undefined };
+    await googleHost.ask('insertSheets', { keys: ['start'] }, watch);
+    await googleHost.ask('insertSheets', { keys: ['start'] }, watch);
+    const runs = asked.map(([, , run]) => run);
+    expect([runs.every((run) => typeof run === 'string' && run.length < 100), new Set(runs).size]).toEqual([true, 2]);
   });
 
   it('rejects with the sentence of a refusal, and nothing else', async () => {
@@ -72,7 +82,7 @@ describe("the panel's host inside Google Sheets", () => {
 });
 
 /** Checked by the compiler: what the script keeps at its top level is what the client calls, question by question. */
-export const sameDoor: PanelScript = { answerPanel: {} as typeof answerPanel };
+export const sameDoor: PanelScript = { answerPanel: {} as typeof answerPanel, attendRun: {} as typeof attendRun };
 
 export const unknownQuestions = [
   // @ts-expect-error a question that neither side knows
@@ -80,7 +90,7 @@ export const unknownQuestions = [
   // @ts-expect-error a known question with what belongs to another one
   () => googleHost.ask('goTo', { keys: ['trip'] }),
   // @ts-expect-error likewise on the side of the script
-  (door: typeof answerPanel) => door('tellFortune', {}),
+  (door: typeof answerPanel) => door('tellFortune', {}, null),
   // @ts-expect-error likewise, on the side of the script
-  (door: typeof answerPanel) => door('goTo', { keys: ['trip'] }),
+  (door: typeof answerPanel) => door('goTo', { keys: ['trip'] }, null),
 ];

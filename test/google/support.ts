@@ -8,5 +8,5 @@ export function withDouble(zone?: string): Double {
 }
 
 export function withoutPlatform(): void {
-  for (const name of ['SpreadsheetApp', 'HtmlService', 'LockService', 'Utilities']) Reflect.deleteProperty(globalThis, name);
+  for (const name of ['SpreadsheetApp', 'HtmlService', 'LockService', 'CacheService', 'Utilities']) Reflect.deleteProperty(globalThis, name);
 }

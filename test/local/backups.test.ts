@@ -32,6 +32,15 @@ describe('the copies of a workbook', () => {
     expect(await readFile(`${path()}.backup-2026-01-01T09-00-00Z`, 'utf8')).toBe('day 0');
   });
 
+  it('are two where two are made within a second', async () => {
+    for (const content of ['one', 'two']) {
+      await writeFile(path(), content);
+      await makeBackup(path(), Date.UTC(2026, 0, 1, 9));
+    }
+    const found = await backupsOf(path());
+    expect(await Promise.all(found.map((one) => readFile(one.path, 'utf8')))).toEqual(['two', 'one']);
+  });
+
   it('are the ten newest, and one a week of those before', async () => {
     await copyDaily(80);
     const ages = (await backupsOf(path())).map(({ made }) => Math.round((Date.UTC(2026, 0, 80, 9) - made) / day));

@@ -135,6 +135,35 @@ describe('the loopback server', () => {
     },
   );
 
+  it('hands out the list of the dated copies, and each by its moment, to whoever has the key', async () => {
+    const copy = JSON.stringify({ sheetOrder: ['a'], sheets: { a: { name: 'before' } } });
+    await writeFile(`${path()}.backup-2026-11-01T07-00-00Z`, copy);
+    const made = Date.UTC(2026, 10, 1, 7);
+    const list = await ask('/workbook/copies');
+    expect([list.status, JSON.parse(list.body)]).toEqual([200, expect.arrayContaining([{ made, standing: 'whole' }])]);
+    expect((await ask(`/workbook/copies/${made}`)).body).toBe(copy);
+    for (const wrong of ['1', 'x', '../workbook.json', '', `${made}/x`])
+      expect([wrong, (await ask(`/workbook/copies/${wrong}`)).status]).toEqual([wrong, 404]);
+    expect((await ask('/workbook/copies', { method: 'DELETE', headers: own() })).status).toBe(405);
+    for (const url of ['/workbook/copies', `/workbook/copies/${made}`]) expect((await askUnknown(url)).status).toBe(403);
+    expect((await askUnknown('/workbook/copies', { headers: pass() })).status).toBe(403);
+  });
+
+  it('makes a dated copy of what is there before it replaces it, where the page asks for one', async () => {
+    const count = async (): Promise<number> => (JSON.parse((await ask('/workbook/copies')).body) as unknown[]).length;
+    const put = async (word: string, copyFirst: Record<string, string>): Promise<number> => {
+      const { headers } = await ask('/workbook');
+      const body = JSON.stringify({ sheetOrder: ['a'], sheets: { a: { name: word } } });
+      return (await ask('/workbook', { method: 'PUT', headers: { ...own(), 'If-Match': String(headers['etag']), ...copyFirst }, body })).status;
+    };
+    expect(await put('one', {})).toBe(204);
+    const before = await count();
+    expect(await put('two', {})).toBe(204);
+    expect(await count()).toBe(before);
+    expect(await put('three', { 'X-Rampwright-Copy-First': 'yes' })).toBe(204);
+    expect(await count()).toBe(before + 1);
+  });
+
   it('says with 409 that a file of a later version is not written', async () => {
     const later = JSON.stringify({ sheetOrder: ['a'], sheets: { a: {} }, appVersion: '9.0.0' });
     await writeFile(path(), later);

@@ -121,6 +121,34 @@ describe('the workbook file', () => {
     expect(await readFile(file.path, 'utf8')).toBe('theirs');
   });
 
+  it('lists its copies, and makes one at once where it is asked, so that going back can be taken back', async () => {
+    let now = Date.UTC(2026, 10, 1, 8);
+    const book = (word: string): string => JSON.stringify({ sheetOrder: ['a'], sheets: { a: { name: word } } });
+    await mkdir(join(home, 'inner'));
+    await writeFile(join(home, 'inner/workbook.json'), book('first'));
+    const file = new WorkbookFile(
+      join(home, 'inner/workbook.json'),
+      () => '',
+      () => now,
+    );
+    let { version } = await file.read();
+    for (const word of ['second', 'third']) {
+      now += 60_000;
+      ({ version } = await file.write(book(word), [version]));
+    }
+    const [first] = await file.copies();
+    expect(await file.copies()).toEqual([{ made: Date.UTC(2026, 10, 1, 8, 1), standing: 'whole' }]);
+    now += 60_000;
+    const back = await file.copyOf(first?.made ?? 0);
+    expect(back).toBe(book('first'));
+    ({ version } = await file.write(back ?? '', [version], true));
+    expect((await file.copies()).map(({ made }) => new Date(made).toISOString().slice(11, 16))).toEqual(['08:03', '08:01']);
+    expect(await file.copyOf(Date.UTC(2026, 10, 1, 8, 3))).toBe(book('third'));
+    expect(await file.copyOf(1)).toBeUndefined();
+    await writeFile(`${file.path}.backup-2026-11-01T07-00-00Z`, '{"half": ');
+    expect((await file.copies())[2]?.standing).toBe('damaged');
+  });
+
   it('lets only the first of two writers with the same version through', async () => {
     const file = open();
     const { version } = await file.read();

@@ -11,6 +11,7 @@ import { patchIndex } from './patchIndex';
 import { patchNames } from './patchNames';
 import { patchRepeats } from './patchRepeats';
 import { patchSpills } from './patchSpills';
+import { patchTexts } from './patchTexts';
 
 type Reference = EngineNamespace.BaseReferenceObject;
 type Spills = ReturnType<Reference['getArrayFormulaRange']>;
@@ -49,6 +50,7 @@ export function patchEngine(engine: EngineModule): void {
   patchIndex(engine);
   patchDependencies(engine);
   patchRepeats(engine);
+  patchTexts(engine);
   references.getCellData = function getCellData(row: number, column: number): Nullable<ICellData> {
     const cell = readCell.call(this, row, column);
     if (!cell) return cell;

@@ -1,9 +1,13 @@
 // The buttons at the foot for files: the calendar and the Excel file that go out, the flights that come in, and what became of them.
+import { fileColumns } from '../namedColumns';
+import { askColumns } from './columnsForm';
 import { download } from './download';
 import { elementNamed } from './elements';
 import type { FileAnswers } from './flightFile';
 import type { LiveWorkbook } from './liveWorkbook';
 import { notify, notifyFailure } from './notices';
+import { rememberColumns, rememberedColumns } from './rememberedColumns';
+import { sharedName } from './sharedName';
 
 const mediaTypes = { calendar: 'text/calendar;charset=utf-8', excel: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet' } as const;
 
@@ -33,21 +37,38 @@ async function sendExcel({ settled, workbook, snapshot }: LiveWorkbook): Promise
   notify(said);
 }
 
+/** The sheet in sight, to be handed on: a member's own statement, say. */
+async function sendSheet({ settled, workbook, snapshot, shown }: LiveWorkbook): Promise<void> {
+  const { xlsxOfSheet } = await import('../xlsx/xlsxFile');
+  await settled();
+  const { sheetId, snapshot: sheet } = shown();
+  const name = `${sharedName(sheet)}.xlsx`;
+  const { bytes, said } = await xlsxOfSheet(workbook.save(), snapshot('all'), sheetId, name);
+  download(name, bytes, mediaTypes.excel);
+  notify(said);
+}
+
 /** The answers to what the file does not show are asked one after another. */
 async function takeFlights(live: LiveWorkbook, text: string, answers: FileAnswers = {}): Promise<void> {
   const { importFlights } = await import('./flightFile');
   await live.settled();
-  const { said, choices } = importFlights(live, text, answers);
-  notify(
-    said,
-    choices.map((choice) => ({ label: choice.label, chosen: () => void takeFlights(live, text, choice.answers).catch(notifyFailure) })),
-  );
+  if (answers.columns !== undefined) rememberColumns(answers.columns);
+  const known = answers.columns ?? rememberedColumns(fileColumns(text));
+  const { said, choices, columns } = importFlights(live, text, { ...answers, ...(known && { columns: known }) });
+  const go = (next: FileAnswers): void => void takeFlights(live, text, next).catch(notifyFailure);
+  notify(said, [
+    ...choices.map((choice) => ({ label: choice.label, chosen: () => go(choice.answers) })),
+    ...(columns === undefined
+      ? []
+      : [{ label: columns.label, chosen: () => askColumns(columns.of, columns.now, (named) => go({ ...answers, columns: named })) }]),
+  ]);
 }
 
 export function offerFiles(live: LiveWorkbook): void {
   const chooser = elementNamed('flights-file') as HTMLInputElement;
   elementNamed('calendar-button').addEventListener('click', () => void sendCalendar(live).catch(notifyFailure));
   elementNamed('excel-button').addEventListener('click', () => void sendExcel(live).catch(notifyFailure));
+  elementNamed('sheet-button').addEventListener('click', () => void sendSheet(live).catch(notifyFailure));
   elementNamed('flights-button').addEventListener('click', () => chooser.click());
   chooser.addEventListener('change', () => {
     const file = chooser.files?.[0];

@@ -1,8 +1,9 @@
 // Puts the flights of a file into the Currency log: below its last filled row, in one step that can be undone, and never
 // twice, since landings counted twice would look like recent experience. What the file does not show is asked.
 import type { ICellData } from '@univerjs/core';
-import { headingsThatWouldDo, headingsWithoutPlace, importLog, placesIn, rowsUnder, type Answers, type Column, type ImportedLog } from '../importLog';
+import { headingsThatWouldDo, headingsWithoutPlace, importLog, placesIn, rowsUnder, waysToWrite, type Answers, type ImportedLog } from '../importLog';
 import { compareFlights, type Compared } from '../knownFlights';
+import { fileColumns, plainHeadings, strange, type Column, type FileColumns, type Meaning, type NamedColumns } from '../namedColumns';
 import { logHeadings } from '../../../core/currency/flightLog';
 import { firstFew } from '../../../functions/registry/sharedWords';
 import { sheetNames } from '../../../sheets-templates/places';
@@ -24,6 +25,8 @@ export interface ImportSaid {
   readonly said: string;
   /** What may be answered, each with all answers so far. */
   readonly choices: readonly { readonly label: string; readonly answers: FileAnswers }[];
+  /** What may be said of the columns of the file. */
+  readonly columns?: { readonly label: string; readonly of: FileColumns; readonly now: NamedColumns };
 }
 
 const isoDay = /^\d{4}-\d{2}-\d{2}$/;
@@ -94,7 +97,7 @@ function write(log: Log, row: number, rows: readonly CellValue[][]): void {
 function notTaken(log: ImportedLog, headings: readonly string[]): string[] {
   const passedOver = [...log.passedOver, ...headingsWithoutPlace(headings, log)];
   return [
-    ...(log.problems.length === 0 ? [] : [`Not taken: ${log.problems.join('; ')}.`]),
+    ...(log.problems.length === 0 ? [] : [`Not taken: ${firstFew(log.problems, maxListed, { separator: '; ' })}.`, ...waysToWrite(log.problems)]),
     ...(passedOver.length === 0 ? [] : [`Columns not understood: ${passedOver.join(', ')}.`]),
     ...(passedOver.length === 0 ? [] : [`Headings that would do besides: ${headingsThatWouldDo(headings, log).join(', ')}.`]),
     ...(log.ofOthers === 0 ? [] : [`Left out: ${counted(log.ofOthers)} of others.`]),
@@ -156,14 +159,44 @@ function choicesFor(text: string, { pilots }: ImportedLog, answers: FileAnswers)
   ];
 }
 
+/** What the headings say by themselves. */
+function meaningsOf(headings: readonly string[]): Meaning[] {
+  const places = [...placesIn(headings)];
+  return headings.map((_, index) => places.find(([, at]) => at === index)?.[0] ?? '');
+}
+
+/** The columns as they are taken now, for a person to change. */
+function columnsOf(text: string, { columns }: FileAnswers, label: string): Pick<ImportSaid, 'columns'> {
+  const of = fileColumns(text);
+  if (of === undefined) return {};
+  const headings = plainHeadings(of.headings);
+  return { columns: { label, of, now: columns ?? { headings, meanings: meaningsOf(of.headings) } } };
+}
+
+/** Landings could stand below a heading that nobody knows, so it is asked about before anything is added. */
+function askStrange(text: string, { passedOver }: ImportedLog, answers: FileAnswers): ImportSaid | undefined {
+  const unknown = answers.columns === undefined ? strange(passedOver) : [];
+  if (unknown.length === 0) return undefined;
+  const { columns } = columnsOf(text, answers, 'Say what they are');
+  const [are, they] = unknown.length === 1 ? ['A column is', 'it holds'] : ['Columns are', 'they hold'];
+  return {
+    said: `Nothing was added yet. ${are} not understood: ${firstFew(unknown, maxListed)}. What ${they} would not be counted.`,
+    choices: [{ label: unknown.length === 1 ? 'Leave it out' : 'Leave them out', answers: { ...answers, ...(columns && { columns: columns.now }) } }],
+    ...(columns && { columns }),
+  };
+}
+
+/** `answers.columns`: also what was said of an earlier file with these headings. */
 export function importFlights(live: LiveWorkbook, text: string, answers: FileAnswers = {}): ImportSaid {
   const log = importLog(text, answers);
+  const change = columnsOf(text, answers, answers.columns === undefined ? 'Say what the columns are' : 'Change what the columns are');
   if (log.flights.length === 0) {
-    const why = log.problems.length === 0 ? 'the file has no flights' : log.problems.join('; ');
-    return { said: `Nothing was added: ${why}.`, choices: choicesFor(text, log, answers) };
+    const why = log.problems.length === 0 ? 'the file has no flights' : firstFew(log.problems, maxListed, { separator: '; ' });
+    return { said: [`Nothing was added: ${why}.`, ...waysToWrite(log.problems)].join(' '), choices: choicesFor(text, log, answers), ...change };
   }
   try {
-    return addNew(logIn(live), log, answers);
+    const asked = askStrange(text, log, answers);
+    return asked ?? { ...addNew(logIn(live), log, answers), ...(answers.columns !== undefined && change) };
   } catch (thrown) {
     if (!(thrown instanceof NotThereError)) throw thrown;
     return { said: `Nothing was added: ${thrown.message}`, choices: [] };

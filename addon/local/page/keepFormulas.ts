@@ -104,7 +104,7 @@ export function keepFormulas(commands: ICommandService): (workbook: Workbook) =>
   };
 
   commands.beforeCommandExecuted(({ id, params }, options) => {
-    if (id !== SetRangeValuesMutation.id || overwriting || options?.onlyLocal === true) return;
+    if (id !== SetRangeValuesMutation.id || overwriting || options?.onlyLocal === true || options?.fromCollab === true) return;
     const { subUnitId, cellValue, trigger = '' } = params as ISetRangeValuesMutationParams;
     const sheet = workbook?.getSheetBySheetId(subUnitId) ?? undefined;
     if (workbook === undefined || sheet === undefined || cellValue === undefined || undoing.has(trigger)) return;

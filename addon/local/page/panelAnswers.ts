@@ -10,6 +10,7 @@ import { withSheetsUpdated } from '../saved/updateSheets';
 import { withEntries } from '../saved/withEntries';
 import { contentAt } from './cells';
 import { changeCells } from './changeCells';
+import { goTo } from './goTo';
 import type { LiveWorkbook } from './liveWorkbook';
 import { changeAndReload } from './reloading';
 import type { Autosave } from './autosave';
@@ -18,27 +19,9 @@ import { writeEntries } from './writeEntries';
 type CopyFirst = NonNullable<PanelGiven<'writeEntries'>['copyFirst']>;
 export type PanelAnswers = { readonly [Question in PanelQuestion]: (given: PanelGiven<Question>) => Promise<PanelAnswer<Question>> };
 
-/** Cells kept in sight before the one that is gone to. */
-const [rowsAbove, columnsBefore] = [4, 3];
-
 async function readWorkbook({ settled, snapshot }: LiveWorkbook, { sheets }: PanelGiven<'readWorkbook'>): Promise<PanelAnswer<'readWorkbook'>> {
   await settled();
   return snapshot(sheets);
-}
-
-async function goTo({ workbook, focus }: LiveWorkbook, { sheet: name, row, column }: PanelGiven<'goTo'>): Promise<PanelAnswer<'goTo'>> {
-  await workbook.endEditingAsync(true);
-  const sheet = workbook.getSheetByName(name);
-  if (sheet === null) throw new Error(`There is no sheet "${name}" in this workbook any more.`);
-  if (sheet.isSheetHidden()) throw new Error(`The sheet "${name}" is hidden. Show it first: right-click a sheet's tab, then "Unhide Sheet".`);
-  if (row > sheet.getMaxRows() || column > sheet.getMaxColumns())
-    throw new Error(`The sheet "${name}" no longer reaches as far as row ${row}, column ${column}.`);
-  workbook.setActiveSheet(sheet);
-  const cell = sheet.getRange(row - 1, column - 1);
-  cell.activate();
-  sheet.scrollToCell(Math.max(0, row - rowsAbove), Math.max(0, column - columnsBefore));
-  focus();
-  return { cell: cell.getA1Notation() };
 }
 
 async function putFormula({ workbook }: LiveWorkbook, { formula }: PanelGiven<'putFormula'>): Promise<PanelAnswer<'putFormula'>> {
@@ -93,7 +76,7 @@ export function panelAnswers(injector: Injector, live: LiveWorkbook, autosave: A
     freezeSheet: () =>
       changeAndReload(live, autosave, (saved) => {
         const { sheetId, snapshot } = live.shown();
-        const { data, sheet, formulas } = withSheetFrozen(saved, sheetId, snapshot);
+        const { data, sheet, formulas } = withSheetFrozen(saved, sheetId, snapshot, ` (values ${localToday()})`);
         return {
           data,
           said: `The copy is the sheet "${sheet}": ${formulas === 1 ? '1 formula is a value' : `${formulas} formulas are values`} there, and drawings are left out.`,

@@ -15,6 +15,7 @@ import type { LiveWorkbook } from './liveWorkbook';
 import { fitTrip, tripOnPaper } from './printTrip';
 import { extentOf, fontOf, printedRow, shownAt, sizeOf, type Extent, type PrintedCell, type Skeleton } from './printLayout';
 import { notifyFailure } from './notices';
+import { sharedName } from './sharedName';
 
 /** CSS pixels between the margins of A4 and of letter paper. */
 const page = { short: 700, long: 970 } as const;
@@ -154,6 +155,14 @@ export function printSheets(api: FUniver, { workbook, settled, shown }: LiveWork
     },
     { capture: true },
   );
-  window.addEventListener('beforeprint', () => fill(api.getActiveWorkbook() ?? workbook, () => shown().snapshot));
-  window.addEventListener('afterprint', () => elementNamed('paper').replaceChildren());
+  const { title } = document;
+  window.addEventListener('beforeprint', () => {
+    fill(api.getActiveWorkbook() ?? workbook, () => shown().snapshot);
+    // Browsers propose it as the name of a PDF.
+    document.title = sharedName(shown().snapshot);
+  });
+  window.addEventListener('afterprint', () => {
+    elementNamed('paper').replaceChildren();
+    document.title = title;
+  });
 }

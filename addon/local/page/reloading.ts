@@ -21,17 +21,18 @@ const setInert = (held: boolean): void => {
   for (const id of changing) elementNamed(id).inert = held;
 };
 
-/** Resolves never, since the page goes; rejects with a sentence, with nothing changed. */
+/** `copyFirst`: what is kept so far becomes a dated copy. Resolves never, since the page goes; rejects with a sentence, with nothing changed. */
 export async function changeAndReload(
   { workbook, settled }: LiveWorkbook,
   autosave: Autosave,
   change: (data: IWorkbookData) => Outcome & { readonly data: IWorkbookData },
+  copyFirst = false,
 ): Promise<never> {
   await settled();
   setInert(true);
   try {
     const { data, ...outcome } = change(workbook.save());
-    await autosave.replaceBy(data);
+    await autosave.replaceBy(data, copyFirst);
     sessionStorage.setItem(memory, JSON.stringify(outcome satisfies Outcome));
   } catch (thrown) {
     setInert(false);

@@ -11,15 +11,18 @@ import { watchCalculation } from './calculation';
 import { copyTabs } from './copyTabs';
 import { drawPictures } from './drawPictures';
 import { elementNamed } from './elements';
+import { offerFindAndSort } from './findAndSort';
 import { offerFiles } from './filesStrip';
 import { loadWorkbook, startGrid } from './grid';
-import type { Keeper } from './keeper';
+import type { Keeper, KeptFile } from './keeper';
 import { markLastValues } from './lastValues';
 import { liveWorkbook, type LiveWorkbook } from './liveWorkbook';
 import { offerPocket } from './pocket/pocketView';
+import { pageBook } from './pageBook';
 import { panelAnswers } from './panelAnswers';
 import { printSheets } from './printSheet';
 import { noAutosave, startAutosave, type Autosave } from './autosave';
+import { readAsWritten } from './readAsWritten';
 import { showSentences } from './sentenceStrip';
 import { followLinks } from './sheetLinks';
 import { showPanel } from './sidePanel';
@@ -32,6 +35,7 @@ import { scrollByTouch } from './touchGrid';
 export interface StartedPage {
   readonly live: LiveWorkbook;
   readonly autosave: Autosave;
+  readonly file: KeptFile;
 }
 
 async function start(keeper: Keeper): Promise<StartedPage> {
@@ -49,14 +53,16 @@ async function start(keeper: Keeper): Promise<StartedPage> {
     notify(`A sheet cannot be called "${wanted}" here, since formulas could not refer to it. It is called "${given}".`);
   keepNamesReadable(injector.get(ICommandService), (sheetId) => sheetNamesBut(workbook, sheetId), tellName);
   keepFormulasOf(workbook);
+  readAsWritten(injector);
   keepRowsTall(api, workbook);
   followLinks(api, workbook);
   showSentences(api, injector, workbook, book);
   const later = isLater(data);
-  const autosave = later ? noAutosave() : startAutosave(api, workbook, keeper, file);
+  const autosave = later ? noAutosave() : startAutosave(api, workbook, keeper, file, pageBook(api, injector, workbook), data);
   const live = liveWorkbook(workbook, injector, calculated);
   copyTabs(injector, live, autosave);
   offerFiles(live);
+  offerFindAndSort(injector, live);
   printSheets(api, live);
   showPanel(panelAnswers(injector, live, autosave));
   offerPocket(api, injector, live);
@@ -64,7 +70,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
   if (later) notify(laterSentence);
   // For the browser's console and the tests of the page.
   Object.assign(window, { rampwright: { api, workbook } });
-  return { live, autosave };
+  return { live, autosave, file };
 }
 
 /** Undefined where the workbook could not be opened, which the page says. */

@@ -6,7 +6,8 @@ import { sheetTemplates } from '../../../sheets-templates';
 /** Raised when a version begins to keep something that the versions before it would drop. */
 const format = 1;
 const engineVersion = '0.25.1';
-const field = 'rampwright';
+/** Under which what is ours stands. */
+export const field = 'rampwright';
 
 /** As much of a workbook as is looked at, read from a file of anybody's. */
 export interface KeptWorkbook {
@@ -16,14 +17,14 @@ export interface KeptWorkbook {
   readonly sheets?: Readonly<Record<string, unknown>>;
 }
 
-const partOf = (kept: unknown, name: string): unknown =>
+export const partOf = (kept: unknown, name: string): unknown =>
   typeof kept === 'object' && kept !== null ? (kept as Readonly<Record<string, unknown>>)[name] : undefined;
 
 /** The workbook with a word about who wrote it. */
 export const withFormat = (data: IWorkbookData): IWorkbookData => ({
   ...data,
   appVersion: engineVersion,
-  custom: { ...data.custom, [field]: { format } },
+  custom: { ...data.custom, [field]: { ...(partOf(data.custom, field) as object | undefined), format } },
 });
 
 function isLaterNumber(version: string, known: string): boolean {

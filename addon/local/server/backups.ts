@@ -37,12 +37,23 @@ export async function backupsOf(path: string): Promise<Backup[]> {
   return found.sort((one, other) => other.made - one.made);
 }
 
+const second = 1000;
+
+/** Names have seconds, and two copies of one second would be one. */
+function freeMoment(backups: readonly Backup[], now: number): number {
+  const taken = new Set(backups.map(({ made }) => stampOf(made)));
+  let moment = now;
+  while (taken.has(stampOf(moment))) moment += second;
+  return moment;
+}
+
 /** Copies the file as it stands, unless the newest copy is the same. */
 export async function makeBackup(path: string, now: number): Promise<void> {
   const content = await readFile(path);
-  const [newest] = await backupsOf(path);
+  const backups = await backupsOf(path);
+  const [newest] = backups;
   if (newest !== undefined && content.equals(await readFile(newest.path))) return;
-  await replaceFile(`${path}${endingOf}-${stampOf(now)}`, content, path);
+  await replaceFile(`${path}${endingOf}-${stampOf(freeMoment(backups, now))}`, content, path);
   // The one without a date is of version 0.1.0, and stays.
   for (const { path: old } of spareBackups(await backupsOf(path))) if (!old.endsWith(endingOf)) await rm(old, { force: true });
 }

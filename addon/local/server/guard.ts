@@ -35,7 +35,7 @@ function cookieIn(text: string | undefined, name: string): string {
 export function keyOf({ headers }: Pick<IncomingMessage, 'headers'>, url: URL, port: number, keys: readonly string[]): string | undefined {
   const header = headers[keyHeader];
   const [workbook, inAddress] = [typeof header === 'string' ? header : '', url.searchParams.get('key') ?? ''];
-  if (url.pathname === '/workbook') return keys.find((key) => isSame(workbook, key));
+  if (/^\/workbook(?:\/|$)/.test(url.pathname)) return keys.find((key) => isSame(workbook, key));
   if (url.pathname === '/') return keys.find((key) => isSame(inAddress, key));
   return keys.find((key) => isSame(cookieIn(headers.cookie, passCookie(port)), passOf(key)));
 }

@@ -10,6 +10,9 @@ import { processHeader } from './owner';
 import { ChangedMeanwhileError, NotOursToWriteError, type WorkbookFile } from './workbookFile';
 import { standingOf } from '../saved/workbookText';
 
+/** Asks that what is there becomes a dated copy before it is replaced. */
+const copyFirstHeader = 'x-rampwright-copy-first';
+
 const loopback = '127.0.0.1';
 const everyAddress = '0.0.0.0';
 const largestWorkbook = 64 * 1024 * 1024;
@@ -67,6 +70,19 @@ async function readWorkbook(response: ServerResponse, file: WorkbookFile): Promi
   send(response, 200, { 'Content-Type': 'application/json', 'Cache-Control': 'no-store', ETag: version }, text);
 }
 
+const copiesPath = '/workbook/copies';
+
+/** The list of the dated copies, or one of them by the moment at which it was made. */
+async function answerCopies(path: string, request: IncomingMessage, response: ServerResponse, file: WorkbookFile): Promise<void> {
+  if (request.method !== 'GET') throw new RequestError(405, 'Copies of the workbook can only be read.');
+  const headers = { 'Content-Type': 'application/json', 'Cache-Control': 'no-store' };
+  if (path === copiesPath) return send(response, 200, headers, JSON.stringify(await file.copies()));
+  const moment = /^\/(\d+(?:\.\d+)?)$/.exec(path.slice(copiesPath.length))?.[1];
+  const text = moment === undefined ? undefined : await file.copyOf(Number(moment));
+  if (text === undefined) throw new RequestError(404, 'There is no such copy of the workbook (any more).');
+  send(response, 200, headers, text);
+}
+
 async function answerWorkbook(request: IncomingMessage, response: ServerResponse, file: WorkbookFile): Promise<void> {
   if (request.method === 'GET') return readWorkbook(response, file);
   if (request.method === 'HEAD') {
@@ -79,7 +95,7 @@ async function answerWorkbook(request: IncomingMessage, response: ServerResponse
   // What is not a workbook must not replace one.
   if (standingOf(text) === 'damaged') throw new RequestError(400, 'What the page sent is not a workbook; the file was left as it is.');
   const known = (request.headers['if-match'] ?? '').split(',').map((one) => one.trim());
-  const { version } = await file.write(text, known);
+  const { version } = await file.write(text, known, request.headers[copyFirstHeader] !== undefined);
   send(response, 204, { ETag: version });
 }
 
@@ -138,6 +154,7 @@ async function answer(request: IncomingMessage, response: ServerResponse, { fold
   if (key === undefined && lan !== undefined && !isOwn) return askForCode(path, request, response, lan);
   if (key === undefined) throw new RequestError(403, noKey);
   if (path === '/workbook') return answerWorkbook(request, response, file);
+  if (path === copiesPath || path.startsWith(`${copiesPath}/`)) return answerCopies(path, request, response, file);
   if (request.method !== 'GET') throw new RequestError(405, 'Pages can only be read.');
   const pass = `${passCookie(port)}=${passOf(key)}; Path=/; HttpOnly; SameSite=Strict`;
   return answerPage(path, response, folder, path === '/' ? { 'Set-Cookie': pass } : {});

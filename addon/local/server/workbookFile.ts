@@ -2,14 +2,14 @@
 // session, and never overwritten when somebody else has changed it since it was read.
 import { createHash } from 'node:crypto';
 import { constants } from 'node:fs';
-import { access, mkdir } from 'node:fs/promises';
+import { access, mkdir, readFile } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { laterSentence } from '../saved/fileFormat';
 import { backupsOf, makeBackup } from './backups';
 import { inWords } from './fileTrouble';
 import { realPathOf } from './realPath';
 import { readIfThere, replaceFile, statIfThere } from './replaceFile';
-import { standingOf } from '../saved/workbookText';
+import { standingOf, type Standing } from '../saved/workbookText';
 
 export interface StoredWorkbook {
   readonly text: string;
@@ -28,6 +28,13 @@ export const versionOf = (text: string): string => createHash('sha256').update(t
 
 const day = 24 * 60 * 60 * 1000;
 const anyMayWrite = 0o222;
+
+/** One of the dated copies beside the file. */
+export interface CopyListed {
+  /** Milliseconds of UTC. */
+  readonly made: number;
+  readonly standing: Standing;
+}
 
 export class WorkbookFile {
   /** Behind every link. */
@@ -79,6 +86,22 @@ export class WorkbookFile {
     });
   }
 
+  /** The dated copies beside the file, the newest first. */
+  copies(): Promise<CopyListed[]> {
+    return this.inTurn(async () => {
+      const found = await backupsOf(this.path);
+      return Promise.all(found.map(async ({ path, made }) => ({ made, standing: standingOf(await readFile(path, 'utf8')) })));
+    });
+  }
+
+  /** The text of one of them; undefined where there is none of that moment. */
+  copyOf(made: number): Promise<string | undefined> {
+    return this.inTurn(async () => {
+      const found = (await backupsOf(this.path)).find((one) => one.made === made);
+      return found === undefined ? undefined : readFile(found.path, 'utf8');
+    });
+  }
+
   /** A rename would go over a file that nobody may write. */
   private async checkMayWrite(there: string): Promise<void> {
     const mode = Number((await statIfThere(this.path))?.mode ?? anyMayWrite);
@@ -94,18 +117,18 @@ export class WorkbookFile {
   }
 
   /** Saved every second, so the copies that help are those from before this session, and from before each day of a long one. */
-  private async backUp(): Promise<void> {
+  private async backUp(atOnce: boolean): Promise<void> {
     const now = this.now();
-    if (now - this.backedUp < day) return;
+    if (!atOnce && now - this.backedUp < day) return;
     await makeBackup(this.path, now);
     this.backedUp = now;
   }
 
   /**
    * `knownVersions` are the one that the writer read, and those of its own saves that were never answered. A file changed since
-   * then is left alone, unless it holds this very text already.
+   * then is left alone, unless it holds this very text already. `copyFirst`: what is there becomes a dated copy, however new the last one is.
    */
-  write(text: string, knownVersions: readonly string[]): Promise<StoredWorkbook> {
+  write(text: string, knownVersions: readonly string[], copyFirst = false): Promise<StoredWorkbook> {
     return this.inTurn(async () => {
       const [there, version] = [await readIfThere(this.path), versionOf(text)];
       if (there !== undefined) {
@@ -116,7 +139,7 @@ export class WorkbookFile {
             'The file was changed elsewhere (another window or program) after this page opened it. Reload the page to see it; what you typed here since then is not in it.',
           );
         await this.checkMayWrite(there);
-        await this.backUp();
+        await this.backUp(copyFirst);
       }
       await mkdir(dirname(this.path), { recursive: true });
       await replaceFile(this.path, text);

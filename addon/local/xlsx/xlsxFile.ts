@@ -12,6 +12,7 @@ import { aboutName, aboutSheet } from './aboutSheet';
 import { chartsInFile, drawingsOn } from './charts';
 import { maxTextLength } from './fileText';
 import { patchPackage } from './patchPackage';
+import { oneSheet } from './oneSheet';
 import { sheetContents, type SheetInFile } from './sheetContents';
 import { permittedNames } from './sheetNames';
 
@@ -51,8 +52,21 @@ const chartsLeftOut = (titles: readonly string[]): string[] =>
 const footOf = (found: readonly string[]): string =>
   `&L&8Planning aid only. Rampwright${found.length === 0 ? '' : `, values as of ${found.join(' and ')}`}&R&8&A, page &P of &N`;
 
+interface Made {
+  /** What the workbook is called in the file's own description. */
+  readonly title: string;
+  /** Days on which the workbook is judged. */
+  readonly found: readonly string[];
+  /** For whoever reads the file. */
+  readonly more: readonly string[];
+}
+
 /** `snapshot` holds every sheet of `data`, in the same order. */
-export async function xlsxFile(data: IWorkbookData, snapshot: WorkbookSnapshot): Promise<XlsxFile> {
+async function made(
+  data: IWorkbookData,
+  snapshot: WorkbookSnapshot,
+  { title, found, more }: Made,
+): Promise<Omit<XlsxFile, 'said'> & { readonly about: readonly string[] }> {
   const ids = data.sheetOrder.filter((id) => data.sheets[id] !== undefined);
   const permitted = permittedNames([...snapshot.sheets.map(({ name }) => name), aboutName]);
   const names = new Map(ids.map((id, index) => [id, permitted[index] ?? '']));
@@ -61,7 +75,6 @@ export async function xlsxFile(data: IWorkbookData, snapshot: WorkbookSnapshot):
   const drawings = resourceIn<Parameters<typeof drawingsOn>[0][string]>(data, resourceNames.drawings);
   const records = nameRecords(data);
   const charts = snapshot.sheets.map((sheet, index) => chartsInFile(drawingsOn(drawings, ids[index] ?? ''), records, sheet, permitted[index] ?? ''));
-  const found = days(snapshot);
   const foot = footOf(found);
   const sheets = snapshot.sheets.map((sheet, index) => {
     const id = ids[index] ?? '';
@@ -77,14 +90,36 @@ export async function xlsxFile(data: IWorkbookData, snapshot: WorkbookSnapshot):
       foot,
     });
   });
-  const about = [...differences(snapshot, permitted), ...chartsLeftOut(charts.flatMap(({ leftOut }) => leftOut))];
+  const about = [...more, ...differences(snapshot, permitted), ...chartsLeftOut(charts.flatMap(({ leftOut }) => leftOut))];
   const bytes = await writeXlsx({
     sheets: [aboutSheet(permitted[permitted.length - 1] ?? aboutName, asOfSentence(found), about, foot), ...sheets],
     defaultFont: { name: fontFamily, size: styles.plain.size },
-    properties: { title: 'Rampwright workbook, values only', creator: 'Rampwright' },
+    properties: { title, creator: 'Rampwright' },
   });
+  return { bytes: patchPackage(bytes), about };
+}
+
+/** Every sheet. `snapshot` holds those of `data`, in the same order. */
+export async function xlsxFile(data: IWorkbookData, snapshot: WorkbookSnapshot): Promise<XlsxFile> {
+  const found = days(snapshot);
+  const { bytes, about } = await made(data, snapshot, { title: 'Rampwright workbook, values only', found, more: [] });
+  const said = [`Excel file rampwright.xlsx: ${snapshot.sheets.length} sheets, values only, no live formulas. ${asOfSentence(found)}`, ...about].join(
+    ' ',
+  );
+  return { bytes, said };
+}
+
+const hiddenWords = (hidden: number): string[] =>
+  hidden === 0 ? [] : [`What ${hidden} hidden ${hidden === 1 ? 'row or column holds' : 'rows or columns hold'} is left out.`];
+
+/** One sheet, as it can be handed on: nothing of the others is in the file, nor what is hidden. `fileName`: for what is said. */
+export async function xlsxOfSheet(data: IWorkbookData, snapshot: WorkbookSnapshot, sheetId: string, fileName: string): Promise<XlsxFile> {
+  const { hidden, ...one } = oneSheet(data, snapshot, sheetId);
+  const found = days(snapshot);
+  const more = ['This file holds one sheet of the workbook and nothing of the others.', ...hiddenWords(hidden)];
+  const { bytes, about } = await made(one.data, one.snapshot, { title: 'Rampwright sheet, values only', found, more });
   return {
-    bytes: patchPackage(bytes),
-    said: [`Excel file rampwright.xlsx: ${sheets.length} sheets, values only, no live formulas. ${asOfSentence(found)}`, ...about].join(' '),
+    bytes,
+    said: [`Excel file ${fileName}: the sheet in sight alone, values only, no live formulas. ${asOfSentence(found)}`, ...about].join(' '),
   };
 }

@@ -12,6 +12,19 @@ export type CallKind = 'builder' | 'handle' | 'document' | 'other';
 export interface RecordedCall {
   readonly name: string;
   readonly kind: CallKind;
+  /** What each argument is, as the reference of the services names it; of an array, what its first filled cell is. */
+  readonly given: readonly string[];
+}
+
+/** Of the double's own classes the name that the reference gives them. */
+function kindOf(value: unknown): string {
+  if (value instanceof Doubled) return value.service;
+  if (Array.isArray(value)) {
+    for (const one of value as unknown[]) if (kindOf(one) !== 'null') return kindOf(one);
+    return 'null';
+  }
+  if (typeof value === 'number') return Number.isInteger(value) ? 'Integer' : 'Number';
+  return value === null ? 'null' : Object.prototype.toString.call(value).slice(8, -1);
 }
 
 /** Every class of the double; `kind` is what its calls count as, `handles` are those of its methods that reach nothing. */
@@ -67,14 +80,10 @@ export class Recorder {
     const full = `${target.service}.${name}`;
     this.allow(target, name, full);
     const kind = target.handles.has(name) ? 'handle' : target.kind;
-    this.calls.push({ name: full, kind });
+    const own = given.map((value) => this.in(value));
+    this.calls.push({ name: full, kind, given: own.map(kindOf) });
     if (kind === 'document' && this.count('document') === this.failAt) throw new Error('Service Spreadsheets failed while accessing document.');
-    return this.out(
-      method.apply(
-        target,
-        given.map((value) => this.in(value)),
-      ),
-    );
+    return this.out(method.apply(target, own));
   }
 
   private allow(target: Doubled, name: string, full: string): void {

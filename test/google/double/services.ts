@@ -1,5 +1,6 @@
 // The globals of the double: SpreadsheetApp, HtmlService, Utilities, and the user interface behind them.
 import { FakeConditionalFormatRuleBuilder, FakeDataValidationBuilder, FakeTextStyleBuilder } from './builders';
+import { FakeCache, FakeCacheService } from './cache';
 import { FakeLock, FakeLockService } from './lock';
 import { visibilities } from './metadata';
 import { cutPage, type PageCutter } from './pageCutter';
@@ -145,6 +146,7 @@ export class Double {
   readonly document: FakeSpreadsheet;
   readonly app: FakeSpreadsheetApp;
   readonly lock = new FakeLock();
+  readonly cache = new FakeCache();
   readonly utilities = new FakeUtilities();
   readonly html: FakeHtmlService;
 
@@ -156,12 +158,13 @@ export class Double {
   }
 
   /** What the script sees. */
-  globals(): Readonly<Record<'SpreadsheetApp' | 'HtmlService' | 'LockService' | 'Utilities', unknown>> {
+  globals(): Readonly<Record<'SpreadsheetApp' | 'HtmlService' | 'LockService' | 'CacheService' | 'Utilities', unknown>> {
     const { recorder } = this;
     return {
       SpreadsheetApp: recorder.wrap(this.app),
       HtmlService: recorder.wrap(this.html),
       LockService: recorder.wrap(new FakeLockService(this.lock)),
+      CacheService: recorder.wrap(new FakeCacheService(this.cache)),
       Utilities: recorder.wrap(this.utilities),
     };
   }

@@ -1,6 +1,7 @@
 // Checked by the compiler, never run: every method of the double exists on the real service under that name, takes what
 // the real one takes, and gives what the real one gives (in the double's own classes).
 import type * as builders from './builders';
+import type * as cache from './cache';
 import type * as charts from './charts';
 import type * as filter from './filter';
 import type * as lock from './lock';
@@ -37,6 +38,8 @@ type Real = {
   Menu: GoogleAppsScript.Base.Menu;
   HtmlService: GoogleAppsScript.HTML.HtmlService;
   HtmlOutput: GoogleAppsScript.HTML.HtmlOutput;
+  CacheService: GoogleAppsScript.Cache.CacheService;
+  Cache: GoogleAppsScript.Cache.Cache;
   LockService: GoogleAppsScript.Lock.LockService;
   Lock: GoogleAppsScript.Lock.Lock;
   Utilities: GoogleAppsScript.Utilities.Utilities;
@@ -67,6 +70,8 @@ interface Fake {
   Menu: services.FakeMenu;
   HtmlService: services.FakeHtmlService;
   HtmlOutput: services.FakeHtmlOutput;
+  CacheService: cache.FakeCacheService;
+  Cache: cache.FakeCache;
   LockService: lock.FakeLockService;
   Lock: lock.FakeLock;
   Utilities: services.FakeUtilities;

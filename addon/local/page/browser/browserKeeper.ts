@@ -6,8 +6,8 @@ import { demoOn } from '../../../workbook/demoOn';
 import { workbookData } from '../../engine/workbookData';
 import { withFormat } from '../../saved/fileFormat';
 import { standingOf } from '../../saved/workbookText';
-import { SaveError, versionOf, type Keeper, type KeptFile, type OpenedWorkbook } from '../keeper';
-import { addWorkbook, infoOf, keepText, keptWorkbooks, textOf, type KeptInfo } from './shelf';
+import { readKept, SaveError, versionOf, type Keeper, type KeptFile, type OpenedWorkbook } from '../keeper';
+import { addWorkbook, backupsOf, infoOf, keepText, keptWorkbooks, textOf, type KeptInfo } from './shelf';
 
 const day = 24 * 60 * 60 * 1000;
 const parameter = 'workbook';
@@ -42,11 +42,11 @@ export const currentInfo = (): KeptInfo | undefined => current;
 function keptFile(first: KeptInfo): KeptFile {
   let [info, stored, backedUp] = [first, '', -Infinity];
   return {
-    send: async (data) => {
+    send: async (data, copyFirst = false) => {
       const text = JSON.stringify(withFormat(data));
       if (text === stored) return;
       // A clock that jumps, either way, makes a copy more, never one less.
-      const backUp = Math.abs(Date.now() - backedUp) >= day;
+      const backUp = copyFirst || Math.abs(Date.now() - backedUp) >= day;
       info = await keepText(info, text, backUp).catch((thrown: unknown) => {
         throw refusalOf(thrown);
       });
@@ -59,6 +59,19 @@ function keptFile(first: KeptInfo): KeptFile {
       const known = info.version;
       const there = await infoOf(info.id).catch(() => undefined);
       return there !== undefined && there.version !== known && info.version === known;
+    },
+    read: async () => {
+      const text = await textOf(info.id);
+      if (text === undefined) throw new SaveError('this browser has this workbook no longer.', 'refused');
+      const data = readKept(text);
+      [info, stored] = [{ ...info, version: versionOf(text) }, ''];
+      return data;
+    },
+    copies: async () => (await backupsOf(info.id)).map(({ made, text }) => ({ made, standing: standingOf(text) })),
+    copyOf: async (wanted) => {
+      const found = (await backupsOf(info.id)).find(({ made }) => made === wanted);
+      if (found === undefined) throw new Error('this browser has that copy no longer.');
+      return found.text;
     },
   };
 }
@@ -92,7 +105,13 @@ const nothingKept =
 
 const memoryOnly = (): OpenedWorkbook => ({
   data: JSON.parse(newWorkbookText()) as IWorkbookData,
-  file: { send: () => Promise.reject(new SaveError(nothingKept, 'refused')), isChanged: () => Promise.resolve(false) },
+  file: {
+    send: () => Promise.reject(new SaveError(nothingKept, 'refused')),
+    isChanged: () => Promise.resolve(false),
+    read: () => Promise.reject(new SaveError(nothingKept, 'refused')),
+    copies: () => Promise.resolve([]),
+    copyOf: () => Promise.reject(new Error(nothingKept)),
+  },
   said: `Nothing that you type here is saved: ${nothingKept}`,
 });
 

@@ -2,6 +2,7 @@
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPTransaction } from 'idb';
 import { spareBackups } from '../../saved/spareBackups';
 import { SaveError, versionOf } from '../keeper';
+import { newId } from '../newId';
 
 /** Times in milliseconds of UTC. */
 export interface KeptInfo {
@@ -87,8 +88,6 @@ function freeName(wanted: string, infos: readonly KeptInfo[]): string {
   }
 }
 
-const newId = (): string => [...crypto.getRandomValues(new Uint8Array(8))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
-
 /** Puts another workbook beside those that are there; none is ever written over by it. */
 export const addWorkbook = (name: string, text: string): Promise<KeptInfo> =>
   change(async (stores) => {
@@ -109,7 +108,8 @@ async function copyBefore(stores: Change, id: string): Promise<void> {
   const before = await texts.get(id);
   const keys = await backups.index('of').getAllKeys(id);
   const made = (await backups.index('of').getAll(id)).map((backup, index) => ({ ...backup, key: keys[index] ?? -1 }));
-  made.sort((one, other) => other.made - one.made);
+  // By the order in which they were made: clocks jump.
+  made.reverse();
   if (before === undefined || made[0]?.text === before) return;
   const key = await backups.add({ id, made: Date.now(), text: before });
   for (const old of spareBackups([{ key, made: Date.now() }, ...made])) await backups.delete(old.key);
@@ -167,6 +167,5 @@ export interface KeptBackup {
 
 /** The newest first. */
 export async function backupsOf(id: string): Promise<KeptBackup[]> {
-  const backups = await (await dataBase()).getAllFromIndex('backups', 'of', id);
-  return backups.sort((one, other) => other.made - one.made);
+  return (await (await dataBase()).getAllFromIndex('backups', 'of', id)).reverse();
 }

@@ -16,6 +16,9 @@ export function tellSecondTab(): void {
     return forEver();
   });
   setTimeout(() => {
-    if (!held) notify('This workbook is open in another tab or window too. Go on in one of them only: what is typed in one makes the other one old.');
+    if (!held)
+      notify(
+        'This workbook is open in another tab or window too. What is entered in one appears in the other; where both change the same cell, you are asked which entry holds.',
+      );
   }, momentMilliseconds);
 }

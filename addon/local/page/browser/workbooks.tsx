@@ -2,6 +2,7 @@
 import { render } from 'preact';
 import { withFormat } from '../../saved/fileFormat';
 import { elementNamed } from '../elements';
+import { goBackTo } from '../goBack';
 import { notify, notifyFailure } from '../notices';
 import type { StartedPage } from '../startPage';
 import { addressOf, currentInfo, newWorkbookText } from './browserKeeper';
@@ -42,6 +43,7 @@ function Strip({ started }: { readonly started: StartedPage | undefined }) {
       goTo: (id) => goTo(started, id),
       begin: async (name, text) => goTo(started, (await addWorkbook(name, text ?? newWorkbookText())).id),
       saveFirst: async () => started?.autosave.saveNow(),
+      goBack: started && ((made) => goBackTo(started, made, 'the list under "Workbooks"')),
     });
   const chosen = ({ currentTarget }: { readonly currentTarget: HTMLInputElement }): void => {
     const [file] = currentTarget.files ?? [];

@@ -1,6 +1,10 @@
 // The list of the workbooks that this browser keeps, with what can be done to each.
-import { render } from 'preact';
 import { useState } from 'preact/hooks';
+import { standingOf } from '../../saved/workbookText';
+import { CopyRows } from '../copyRows';
+import { showDialog } from '../dialog';
+import { momentWords } from '../goBack';
+import type { KeptCopy } from '../keeper';
 import { currentInfo } from './browserKeeper';
 import { backupsOf, keptWorkbooks, removeWorkbook, renameWorkbook, type KeptBackup, type KeptInfo } from './shelf';
 
@@ -10,9 +14,9 @@ export interface WorkbookActions {
   /** A new workbook, with the invented demo where there is no text. */
   readonly begin: (name: string, text?: string) => Promise<void>;
   readonly saveFirst: () => Promise<void>;
+  /** Undefined where no workbook is in sight. */
+  readonly goBack: ((made: number) => Promise<never>) | undefined;
 }
-
-const moment = (time: number): string => new Date(time).toLocaleString('en-GB', { dateStyle: 'medium', timeStyle: 'short' });
 
 interface Shown {
   readonly infos: readonly KeptInfo[];
@@ -34,7 +38,7 @@ interface RowProps {
 
 function filedWords({ filed, version }: KeptInfo): string {
   if (filed === undefined) return 'never saved to a file';
-  return `saved to a file ${moment(filed.at)}${filed.version === version ? '' : ', changed since'}`;
+  return `saved to a file ${momentWords(filed.at)}${filed.version === version ? '' : ', changed since'}`;
 }
 
 function Rename({ info, run, done }: Pick<RowProps, 'info' | 'run'> & { readonly done: () => void }) {
@@ -75,7 +79,7 @@ function Row({ info, actions, run }: RowProps) {
       <p>
         <b>{info.name}</b> {isHere && '(open here)'}
         <br />
-        Saved {moment(info.saved)}; {filedWords(info)}
+        Saved {momentWords(info.saved)}; {filedWords(info)}
       </p>
       {asking === '' && (
         <p class="choices">
@@ -103,20 +107,27 @@ function Row({ info, actions, run }: RowProps) {
 function Backups({ backups, actions, run }: Pick<Shown, 'backups'> & Pick<RowProps, 'actions' | 'run'>) {
   const name = currentInfo()?.name ?? 'Workbook';
   if (backups.length === 0) return null;
+  const { goBack } = actions;
+  const open = ({ made }: KeptCopy) => {
+    const text = backups.find((one) => one.made === made)?.text;
+    return (
+      <button type="button" onClick={() => run(() => actions.begin(`${name}, copy of ${momentWords(made)}`, text))}>
+        Open it beside this one
+      </button>
+    );
+  };
   return (
     <details>
       <summary>Older copies of "{name}"</summary>
-      <p>As it was before the first change of each day. A copy opens as a workbook of its own; nothing is written over.</p>
-      <ul>
-        {backups.map(({ made, text }) => (
-          <li key={made}>
-            {moment(made)}{' '}
-            <button type="button" onClick={() => run(() => actions.begin(`${name}, copy of ${moment(made)}`, text))}>
-              Open this copy
-            </button>
-          </li>
-        ))}
-      </ul>
+      <p>
+        As it was before the first change of each day. The ten newest are kept, and of those before them one a week. Whoever goes back loses nothing:
+        what stands here now becomes a copy first.
+      </p>
+      <CopyRows
+        copies={backups.map(({ made, text }) => ({ made, standing: standingOf(text) }))}
+        goBack={goBack && ((made) => run(() => goBack(made)))}
+        others={open}
+      />
     </details>
   );
 }
@@ -164,11 +175,5 @@ function Dialog({ first, actions, close }: { readonly first: Shown; readonly act
 export async function showWorkbooksDialog(actions: WorkbookActions): Promise<void> {
   await actions.saveFirst().catch(() => undefined);
   const first = await shownNow();
-  const dialog = document.createElement('dialog');
-  dialog.id = 'workbooks';
-  dialog.setAttribute('aria-label', 'Workbooks in this browser');
-  document.body.append(dialog);
-  dialog.addEventListener('close', () => dialog.remove());
-  render(<Dialog first={first} actions={actions} close={() => dialog.close()} />, dialog);
-  dialog.showModal();
+  showDialog('Workbooks in this browser', (close) => <Dialog first={first} actions={actions} close={close} />);
 }
