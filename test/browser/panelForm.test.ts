@@ -46,7 +46,7 @@ async function open(dark: boolean): Promise<void> {
     before(String(given[0]));
     return runOnServer(topLevel, 'answerPanel', given);
   };
-  ({ page, troubles } = await openPanel(browser, double.html.createHtmlOutputFromFile('panel').getContent(), answer, dark));
+  ({ page, troubles } = await openPanel(browser, double.html.createHtmlOutputFromFile('panel').getContent(), answer, { dark }));
   await page.getByRole('button', { name: 'Insert every sheet', exact: true }).click();
   await page.locator('.outcome.done').waitFor({ state: 'attached' });
   showAnswers(double, demo);
