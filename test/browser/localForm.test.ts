@@ -71,9 +71,9 @@ describe('the form in the panel of the local workbook', () => {
   });
 
   it('reads again when somebody comes back from the grid', async () => {
-    await typeInto(page, `B${tripRows.pilot}`, 'A. Gridder');
+    await typeInto(page, `B${tripRows.pilot}`, 'Ada Gridder');
     await entry('pilot').click();
-    await expect.poll(() => entry('pilot').inputValue()).toBe('A. Gridder');
+    await expect.poll(() => entry('pilot').inputValue()).toBe('Ada Gridder');
     await answered();
   });
 
