@@ -31,7 +31,7 @@ export const forTripCells = { balance: 'G4', card: 'E1', working: 'C1', route: '
 export const entriesReadCell = 'W4';
 
 /** Where a sheet says which of its computed cells were typed over; blank where none was. */
-export const typedOverCells = { balance: 'A5', card: 'A10', ledger: 'A7', currency: 'A7', working: 'A4', route: 'A5' } as const;
+export const typedOverCells = { balance: 'A5', card: 'A10', ledger: 'A7', currency: 'A8', working: 'A4', route: 'A5' } as const;
 
 /** Where a sheet says that a row stands beside its list: of the cards, of the pilot's papers, of the aircraft's items, of fields and runways. */
 export const besideCells = { data: 'A9', pilot: 'B3', aircraft: 'B4', fields: 'A4' } as const;

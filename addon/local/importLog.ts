@@ -1,6 +1,7 @@
 // Reads a pilot's log from a file of comma-separated values, whatever the order of its columns, into the rows of the Currency
 // log. Pure: text in; rows, and everything that was not taken, out. The file is taken apart by Papa Parse.
 import Papa from 'papaparse';
+import { saidHeadings } from '../../core/currency/logColumns';
 import { hourColumns, logHeadings, partsOfLandings, undividedHeadings, type LogColumn } from '../../core/currency/flightLog';
 import { numberFromCell } from '../../functions/registry/readNumber';
 import { plainWords } from '../../functions/registry/readText';
@@ -10,7 +11,12 @@ import { isHeadedBy, linesOfTitle, pilotNamed, placesNamed, type Column, type Na
 import { pilotColumn, type PilotColumn } from './pilotColumn';
 
 /** One flight, in words of the log: a day as 2026-11-21, counts and hours as numbers, nothing where the file has none. */
-export type ImportedFlight = Readonly<Partial<Record<LogColumn, number>>> & { readonly date: string; readonly aircraft: string };
+export type ImportedFlight = Readonly<Partial<Record<LogColumn, number>>> & {
+  readonly date: string;
+  readonly aircraft: string;
+  /** Whose flight it is, where that is known. */
+  readonly pilot?: string;
+};
 
 export interface ImportedLog {
   readonly flights: readonly ImportedFlight[];
@@ -42,6 +48,9 @@ export function placesIn(header: readonly string[]): Map<Column, number> {
   }
   return places;
 }
+
+/** Where the log says who flew; -1 where it does not. */
+export const pilotPlace = (header: readonly string[]): number => header.findIndex((cell) => saidHeadings.pilot.includes(plainWords(cell)));
 
 /** A whole count, or hours as 1.4, 1,4 or 1:24; a mark of yes is one. */
 export function amountOf(text: string, isTimed: boolean): number | undefined {
@@ -139,7 +148,7 @@ function rowsOf(data: readonly (readonly string[])[]): Row[] {
   });
 }
 
-function read(body: readonly Row[], header: readonly string[], places: ReadonlyMap<Column, number>, order: DateOrder) {
+function read(body: readonly Row[], header: readonly string[], places: ReadonlyMap<Column, number>, order: DateOrder, pilotOf: (row: Row) => string) {
   const flights: ImportedFlight[] = [];
   const lines: number[] = [];
   const problems: string[] = [];
@@ -147,7 +156,8 @@ function read(body: readonly Row[], header: readonly string[], places: ReadonlyM
     const flight = flightOf(row, places, header, order);
     if (typeof flight === 'string') problems.push(flight);
     else {
-      flights.push(flight);
+      const pilot = pilotOf(row);
+      flights.push(pilot === '' ? flight : { ...flight, pilot });
       lines.push(row.line);
     }
   }
@@ -159,6 +169,12 @@ function rowsOfPilot(body: readonly Row[], people: PilotColumn | undefined, pilo
   if (people === undefined || pilot === undefined || pilot === 'everyone') return body;
   return body.filter(({ cells }) => plainWords(cells[people.at] ?? '') === plainWords(pilot.named));
 }
+
+/** The name in its row. Where all are the pilot's own, the column names somebody else, such as the instructor. */
+const pilotIn =
+  (people: PilotColumn | undefined, pilot: Answers['pilot']) =>
+  ({ cells }: Row): string =>
+    people === undefined || pilot === 'everyone' ? '' : (cells[people.at] ?? '').trim();
 
 const several = ({ heading, names }: PilotColumn): string =>
   `the file has flights of ${names.length} pilots under "${heading}": ${quoted(names.map((name) => (name === '' ? 'nobody named' : name)))}. Say whose they are: other people's landings are not yours`;
@@ -195,7 +211,7 @@ export function importLog(text: string, answers: Answers = {}): ImportedLog {
     return nothing('dates such as 03/04/2026 can be read two ways: say whether the day or the month comes first');
   const used = new Set([...places.values(), ...(people === undefined ? [] : [people.at])]);
   return {
-    ...read(body, header, places, shown === 'either' ? (answers.order ?? 'day first') : shown),
+    ...read(body, header, places, shown === 'either' ? (answers.order ?? 'day first') : shown, pilotIn(people, answers.pilot)),
     pilots: [],
     ofOthers: everything.length - body.length,
     found: Object.fromEntries([...places].map(([column, at]) => [column, header[at] ?? ''])),
@@ -213,9 +229,9 @@ export function headingsWithoutPlace(headings: readonly string[], { found }: Imp
 
 /** The flights as rows under the headings of a log (those of the sheet, gaps among them): a day as text, else numbers. */
 export function rowsUnder(headings: readonly string[], { flights }: ImportedLog): (string | number)[][] {
-  const places = placesIn(headings);
+  const [places, pilotAt] = [placesIn(headings), pilotPlace(headings)];
   return flights.map((flight) => {
-    const row: (string | number)[] = headings.map(() => '');
+    const row: (string | number)[] = headings.map((_, at) => (at === pilotAt ? (flight.pilot ?? '') : ''));
     for (const [column, at] of places) row[at] = flight[column] ?? '';
     return row;
   });

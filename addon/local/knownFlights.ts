@@ -1,10 +1,11 @@
 // Which flights of a file stand in the log already, however either of them writes a day, hours or the aircraft. What agrees only in part is
 // neither added nor left out here: it is listed, and asked about.
 import { hourColumns } from '../../core/currency/flightLog';
+import { plainWords } from '../../functions/registry/readText';
 import { isoFromSerial } from '../workbook/serialDates';
 import type { CellValue } from '../workbook/snapshot';
 import { isoOf } from './fileDates';
-import { amountOf, placesIn, type ImportedFlight } from './importLog';
+import { amountOf, pilotPlace, placesIn, type ImportedFlight } from './importLog';
 import type { Column } from './namedColumns';
 
 /** Half of a tenth of an hour, the coarsest in which hours are written, and half a minute. Common practice, no source. */
@@ -37,7 +38,7 @@ const plainAircraft = (name: string): string => name.toLowerCase().replace(/[^\p
 const placeOf = ({ date, aircraft }: ImportedFlight): string => `${date} ${plainAircraft(aircraft)}`;
 
 /** A row of the log as a flight; undefined where it has no day. */
-function flightIn(row: readonly CellValue[], places: ReadonlyMap<Column, number>): ImportedFlight | undefined {
+function flightIn(row: readonly CellValue[], places: ReadonlyMap<Column, number>, pilotAt: number): ImportedFlight | undefined {
   const cell = (column: Column): CellValue => row[places.get(column) ?? -1] ?? '';
   const day = cell('date');
   const date = typeof day === 'number' && day > 0 ? isoFromSerial(Math.floor(day)) : isoOf(String(day), 'day first');
@@ -48,8 +49,13 @@ function flightIn(row: readonly CellValue[], places: ReadonlyMap<Column, number>
     const amount = typeof value === 'number' ? value : amountOf(String(value), hourColumns.has(column));
     return amount === undefined ? [] : [[column, amount]];
   });
-  return { ...Object.fromEntries(amounts), date, aircraft: String(cell('aircraft')) };
+  const pilot = String(row[pilotAt] ?? '').trim();
+  return { ...Object.fromEntries(amounts), date, aircraft: String(cell('aircraft')), ...(pilot === '' ? {} : { pilot }) };
 }
+
+/** Two pilots' flights are two flights; one that names nobody may be either's. */
+const mayBeSame = ({ pilot: one }: ImportedFlight, { pilot: other }: ImportedFlight): boolean =>
+  one === undefined || other === undefined || plainWords(one) === plainWords(other);
 
 /** The columns of the file in which two flights of one day and aircraft differ; none is as good as a blank. */
 const apart = (one: ImportedFlight, other: ImportedFlight, columns: readonly Column[]): Column[] =>
@@ -60,7 +66,9 @@ const apart = (one: ImportedFlight, other: ImportedFlight, columns: readonly Col
 
 /** Takes out of the log's flights of that day and aircraft the one that is most alike, if it differs in no more columns than allowed. */
 function takeLike(rest: Known[], flight: ImportedFlight, columns: readonly Column[], most: number): Doubtful | undefined {
-  const alike = rest.map(({ flight: other, row }, place) => ({ place, row, columns: apart(flight, other, columns) }));
+  const alike = rest.flatMap(({ flight: other, row }, place) =>
+    mayBeSame(flight, other) ? [{ place, row, columns: apart(flight, other, columns) }] : [],
+  );
   const [nearest] = alike.sort((one, other) => one.columns.length - other.columns.length);
   if (nearest === undefined || nearest.columns.length > most) return undefined;
   rest.splice(nearest.place, 1);
@@ -74,10 +82,10 @@ export function compareFlights(
   file: readonly ImportedFlight[],
   columns: readonly Column[],
 ): Compared {
-  const places = placesIn(headings);
+  const [places, pilotAt] = [placesIn(headings), pilotPlace(headings)];
   const there = new Map<string, Known[]>();
   log.forEach((cells, row) => {
-    const flight = flightIn(cells, places);
+    const flight = flightIn(cells, places, pilotAt);
     if (flight !== undefined) there.set(placeOf(flight), [...(there.get(placeOf(flight)) ?? []), { flight, row }]);
   });
   const matching = (indexes: readonly number[], most: number): { readonly found: Doubtful[]; readonly left: number[] } => {

@@ -1,6 +1,7 @@
 // What the columns of a file of flights are, where a person has said so: headings of any language, and files that name nothing as we do.
 import Papa from 'papaparse';
 import { logHeadings, passedOverHeadings, type LogColumn } from '../../core/currency/flightLog';
+import { saidHeadings } from '../../core/currency/logColumns';
 import { plainWords } from '../../functions/registry/readText';
 
 export type Column = LogColumn | 'date' | 'aircraft';
@@ -80,7 +81,7 @@ export function wrongNaming({ meanings }: Pick<NamedColumns, 'meanings'>, inWord
 }
 
 const remarks = ['remark', 'remarks', 'note', 'notes'];
-const neverCounted: ReadonlySet<string> = new Set([...passedOverHeadings, ...remarks, '']);
+const neverCounted: ReadonlySet<string> = new Set([...passedOverHeadings, ...Object.values(saidHeadings).flat(), ...remarks, '']);
 
 /** Headings that nobody knows: what stands below them could be landings. */
 export const strange = (passedOver: readonly string[]): string[] => passedOver.filter((heading) => !neverCounted.has(plainWords(heading)));

@@ -1,5 +1,7 @@
 // The flight afterwards: the row that belongs into the Currency log, from its times. Nothing is guessed: what cannot be told is asked for.
+import { stopsByNight } from '../../core/currency/nightOfFlight';
 import { numberFromCell } from '../../functions/registry/readNumber';
+import { zuluText } from '../../functions/registry/zuluText';
 import type { SheetTemplate } from '../../sheets-templates/template';
 import type { Area } from './areas';
 import { lightsOf, positionOf, timesOf, type FlownTimes, type Lights } from './flownLight';
@@ -42,9 +44,16 @@ const headings = {
   inCommand: 'hours in command',
   withInstructor: 'hours with instructor',
   remark: 'remark',
+  pilot: 'pilot',
+  from: 'from',
+  to: 'to',
+  takeOff: 'take-off, UTC',
+  landing: 'landing, UTC',
 } as const;
 type LogKey = keyof typeof headings;
 const logKeys = Object.keys(headings) as LogKey[];
+/** Columns that a log of an earlier version has not. */
+const newer: ReadonlySet<LogKey> = new Set(['pilot', 'from', 'to', 'takeOff', 'landing']);
 
 function countOf(text: string, name: string): number {
   const count = text.trim() === '' ? 0 : numberFromCell(text.trim());
@@ -57,11 +66,12 @@ function byNightOf({ byNight }: Flown, landings: number, lights: Lights | undefi
   if (byNight.trim() !== '') return countOf(byNight, 'landings by night');
   if (lights === undefined)
     throw new Error('A field of the trip has no position on Fields, so the Sun cannot tell. Say how many of the landings were by night.');
-  if (landings > 1 && lights.takeOff !== lights.landing)
+  const count = lights.landingsByNight(landings);
+  if (count === undefined)
     throw new Error(
       `The flight began by ${lights.takeOff} and ended by ${lights.landing}, with ${landings} landings. Say how many of them were by night.`,
     );
-  return lights.landing === 'night' ? landings : 0;
+  return count;
 }
 
 interface Landings {
@@ -75,11 +85,11 @@ function landingsOf(flown: Flown, lights: Lights | undefined): Landings {
   const [all, stops] = [countOf(flown.landings, 'landings'), countOf(flown.fullStops, 'landings to a full stop')];
   const night = byNightOf(flown, all, lights);
   if (stops > all || night > all) throw new Error('More landings to a full stop, or by night, than landings.');
-  if (night > 0 && night < all && stops > 0 && stops < all)
+  const nightStops = stopsByNight(night, all, stops);
+  if (nightStops === undefined)
     throw new Error(
       'Some landings were by night, and some not to a full stop: which was which cannot be told. Write this flight into the log by hand.',
     );
-  const nightStops = night === all ? stops : stops === 0 ? 0 : night;
   return { day: all - night, dayStops: stops - nightStops, night, nightStops };
 }
 
@@ -95,7 +105,8 @@ function freeRow(log: SheetSnapshot, columns: readonly Area[]): number {
 
 function columnsOf(log: SheetSnapshot): ReadonlyMap<LogKey, Area> {
   const columns = new Map(logKeys.flatMap((key) => cellsOf(log, [`flights.${key}`]).map((area) => [key, area] as const)));
-  if (columns.size < logKeys.length) throw new Error(`A column of the flights on "${log.name}" was taken out, so no row can be written there.`);
+  if (logKeys.some((key) => !columns.has(key) && !newer.has(key)))
+    throw new Error(`A column of the flights on "${log.name}" was taken out, so no row can be written there.`);
   return columns;
 }
 
@@ -107,19 +118,18 @@ function plannedOf(workbook: WorkbookSnapshot, trip: SheetSnapshot) {
   const aircraft = String(aircraftInUse(workbook, trip));
   if (aircraft === '') throw new Error('No aircraft is in use on Start.');
   const fields = companion(workbook, trip, 'fields');
-  const [left, reached] = [from, to].map((cell) =>
-    cell === undefined || fields === undefined ? undefined : positionOf(fields, valueAt(trip, cell)),
-  );
-  return { day, aircraft, left, reached };
+  const [leftName = '', reachedName = ''] = [from, to].map((cell) => (cell === undefined ? '' : valueAt(trip, cell)));
+  const [left, reached] = [leftName, reachedName].map((name) => (fields === undefined ? undefined : positionOf(fields, name)));
+  return { day, aircraft, left, reached, ends: { from: String(leftName), to: String(reachedName) } };
 }
 
 export function flightRow(workbook: WorkbookSnapshot, templates: readonly SheetTemplate[], flown: Flown): FlightRow {
   const trip = tripOf(workbook, templates);
   const log = companion(workbook, trip, 'currency');
   if (log === undefined) throw new Error('The Currency log of this trip was not found. Insert it first.');
-  const { day, aircraft, left, reached } = plannedOf(workbook, trip);
+  const { day, aircraft, left, reached, ends } = plannedOf(workbook, trip);
   const times = timesOf(flown);
-  const [rules] = cellsOf(log, ['rules']);
+  const [rules, pilot] = ['rules', 'pilot'].map((key) => cellsOf(log, [key])[0]);
   const lights = left && reached && lightsOf(left, reached, times, day, rules === undefined ? '' : String(valueAt(log, rules)));
   const landings = landingsOf(flown, lights);
   const hours = Math.round((times.blockMinutes / 60) * 100) / 100;
@@ -127,10 +137,12 @@ export function flightRow(workbook: WorkbookSnapshot, templates: readonly SheetT
     ...{ aircraft, date: day, approaches: countOf(flown.approaches, 'approaches'), hours, remark: flown.remark.trim() },
     ...{ dayLandings: landings.day, dayFullStops: landings.dayStops, nightLandings: landings.night, nightFullStops: landings.nightStops },
     ...{ inCommand: flown.flownAs === 'in command' ? hours : 0, withInstructor: flown.flownAs === 'with instructor' ? hours : 0 },
+    ...{ ...ends, pilot: pilot === undefined ? '' : String(valueAt(log, pilot)).trim() },
+    ...{ takeOff: zuluText(times.takeOffMinutes), landing: zuluText(times.landingMinutes) },
   };
   const columns = columnsOf(log);
   const row = freeRow(log, [...columns.values()]);
-  const written = logKeys.filter((key) => values[key] !== 0 && values[key] !== '');
+  const written = logKeys.filter((key) => columns.has(key) && values[key] !== 0 && values[key] !== '');
   const sun =
     lights === undefined || flown.byNight.trim() !== ''
       ? 'Day and night as you said.'

@@ -2,7 +2,8 @@
 import { serialDayZero } from '../../core/basics/civilDate';
 import { CoreError } from '../../core/basics/errors';
 import { flightRecord, type FlightRecord } from '../../core/route/record';
-import { dayOrNight } from '../../core/route/sunTimes';
+import { nightOfFlight, timesByNight, type NightOfFlight, type NightRule } from '../../core/currency/nightOfFlight';
+import type { Position } from '../../core/navigation/geodesy';
 import { minutesFromTimeText } from '../../functions/registry/readDate';
 import { numberFromCell } from '../../functions/registry/readNumber';
 import type { Area } from './areas';
@@ -28,11 +29,6 @@ export function timesOf(flown: FlownTimes): FlightRecord {
   }
 }
 
-interface Position {
-  readonly latitudeDegrees: number;
-  readonly longitudeDegrees: number;
-}
-
 /** Of a field by its name; undefined where the list of fields has none, or has the name twice. */
 export function positionOf(fields: SheetSnapshot, name: CellValue): Position | undefined {
   const [names, latitudes, longitudes] = cellsOf(fields, ['fields.field', 'fields.latitude', 'fields.longitude']);
@@ -44,11 +40,26 @@ export function positionOf(fields: SheetSnapshot, name: CellValue): Position | u
   return latitudeDegrees === undefined || longitudeDegrees === undefined ? undefined : { latitudeDegrees, longitudeDegrees };
 }
 
+type Light = 'day' | 'night';
 export interface Lights {
-  readonly takeOff: 'day' | 'night';
-  readonly landing: 'day' | 'night';
+  readonly takeOff: Light;
+  readonly landing: Light;
   /** What night means here. */
   readonly rule: string;
+  /** Of so many landings those by night; undefined where nobody can tell which of them were. */
+  readonly landingsByNight: (landings: number) => number | undefined;
+}
+
+const nightWords: Readonly<Record<NightRule, string>> = {
+  hourAfterSunset: 'from one hour after sunset to one hour before sunrise',
+  civilNight: 'from the end of evening to the beginning of morning civil twilight',
+};
+
+/** What one definition calls day is day for all of them. */
+function byNightOf(night: NightOfFlight, asked: readonly NightRule[], landings: number): number | undefined {
+  const counts = asked.map((rule) => timesByNight(night, 'landing', rule, landings));
+  if (counts.includes(0)) return 0;
+  return counts.reduce((least, count) => (least === undefined || count === undefined ? undefined : Math.min(least, count)));
 }
 
 /**
@@ -57,15 +68,12 @@ export interface Lights {
  */
 export function lightsOf(from: Position, to: Position, times: FlightRecord, day: number, rules: string): Lights {
   const [faa, others] = [/\bFAA\b/.test(rules), rules.replace(/\bFAA\b|\band\b/g, '').trim() !== ''];
-  const lightAt = (place: Position, minutes: number): 'day' | 'night' => {
-    const { civilNight, hourAfterSunset } = dayOrNight(place, day + serialDayZero, minutes);
-    return (!others || civilNight) && (!faa || hourAfterSunset) ? 'night' : 'day';
-  };
-  const hour = 'from one hour after sunset to one hour before sunrise';
-  const twilight = 'from the end of evening to the beginning of morning civil twilight';
+  const asked: readonly NightRule[] = [...(faa ? (['hourAfterSunset'] as const) : []), ...(others || !faa ? (['civilNight'] as const) : [])];
+  const night = nightOfFlight({ ...times, from, to, day: day + serialDayZero });
+  const light = (end: 'takeOff' | 'landing'): Light => (asked.every((rule) => night[end][rule]) ? 'night' : 'day');
   return {
-    takeOff: lightAt(from, times.takeOffMinutes),
-    landing: lightAt(to, times.landingMinutes),
-    rule: faa && others ? `${hour}, and ${twilight}` : faa ? hour : twilight,
+    ...{ takeOff: light('takeOff'), landing: light('landing') },
+    rule: asked.map((rule) => nightWords[rule]).join(', and '),
+    landingsByNight: (landings) => byNightOf(night, asked, landings),
   };
 }

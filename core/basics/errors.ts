@@ -157,6 +157,8 @@ export interface CoreErrorDetails {
   'taf-not-covering': { readonly from: number; readonly to: number; readonly wanted: number };
   /** A place of a route that no list names, that lists name with two positions, or without one, or without the elevation that is wanted. */
   'place-unknown': { readonly name: string };
+  /** A log names several pilots and none is chosen, or has no flight of the chosen one. */
+  'pilot-unclear': { readonly chosen: string | undefined; readonly names: readonly string[] };
   'place-twice': { readonly name: string };
   'place-without-position': { readonly name: string };
   'place-without-elevation': { readonly name: string };

@@ -100,6 +100,16 @@ const entries = {
     edition: 'FCL.060 of March 2022; FCL.740.A since 1 October 2025 (SI 2025/878), as the CAA gives it',
   },
   'uk-part-med': { issuer: 'UK CAA', title: 'UK Regulation 1178/2011, Annex IV (Part-MED)', edition: 'MED.A.045 of November 2020' },
+  'uk-ano-2016': {
+    issuer: 'United Kingdom',
+    title: 'The Air Navigation Order 2016 (SI 2016/765), schedule 8, part 3',
+    edition: 'as made; the amendments of 1 October 2025 not seen',
+  },
+  'uk-medical-declaration': {
+    issuer: 'UK CAA',
+    title: 'Medical requirements for private pilots: pilot medical declaration',
+    edition: 'page of the authority, from quotations of 2022',
+  },
   'uk-part-ml': { issuer: 'UK CAA', title: 'UK Regulation 1321/2014, Annex Vb (Part-ML)', edition: 'ML.A.901, regulatory library of the CAA' },
   'part-med': { issuer: 'European Union', title: 'Regulation 1178/2011, Annex IV (Part-MED)', edition: 'MED.A.045' },
   'eu-1182-71': {

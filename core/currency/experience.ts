@@ -35,7 +35,12 @@ export type Remark =
   | 'unreadable'
   | 'not-judged'
   | 'never-lapses'
-  | 'within-limits';
+  | 'within-limits'
+  | 'pilot-not-said'
+  | 'pilot-not-in-log'
+  | 'names-nobody'
+  | 'place-not-listed'
+  | 'against-the-sun';
 
 /** One row of the pilot's list. */
 export interface ListItem {

@@ -76,8 +76,8 @@ export const logHeadings: Readonly<Record<LogColumn | 'date' | 'aircraft', reado
  * columns of a log; the spellings common practice, no source.
  */
 export const passedOverHeadings: readonly string[] = [
-  ...['pilot', 'name', 'name of pic', 'pic name', 'crew', 'safety pilot', 'instructor', 'passengers', 'pax', 'comment', 'comments'],
-  ...['from', 'to', 'via', 'route', 'departure', 'arrival', 'departure place', 'arrival place', 'departure time', 'arrival time'],
+  ...['name', 'name of pic', 'pic name', 'crew', 'safety pilot', 'instructor', 'passengers', 'pax', 'comment', 'comments'],
+  ...['via', 'route', 'departure time', 'arrival time'],
   ...['off', 'on', 'out', 'in', 'off block', 'on block', 'take off time', 'landing time', 'time off', 'time on'],
   ...['type', 'aircraft type', 'make and model', 'make, model', 'make', 'model', 'variant', 'type of flight'],
   ...['night', 'ifr', 'ifr hours', 'ifr time', 'instrument'],
@@ -112,6 +112,18 @@ export interface Flight {
   readonly aircraft: Named;
   /** 0 where the log has no such column. */
   readonly done: Readonly<Record<LogColumn, number>>;
+  /** Who flew it; undefined where the log does not say. */
+  readonly pilot?: Named;
+  /** Only where the log has all of it. */
+  readonly between?: Between;
+}
+
+/** A flight's ends: names of places, and minutes after 0000 UTC of its day, over 1440 on the next. */
+export interface Between {
+  readonly from: Named;
+  readonly to: Named;
+  readonly takeOffMinutes: number;
+  readonly landingMinutes: number;
 }
 
 export interface FlightLog {

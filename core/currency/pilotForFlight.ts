@@ -36,7 +36,15 @@ export interface PilotRecords {
   readonly log: FlightLog;
   readonly fleet: readonly FlownAircraft[];
   readonly papers: readonly Paper[];
+  /** Why nobody knows whose flights those are. */
+  readonly wrong?: readonly ListItem[];
 }
+
+/** A row that no rule makes. */
+const plainRow = (listed: ListItem, { lastDay }: PilotFlight): PilotRow => ({
+  ...{ listed, verdict: listed.verdict, goodThroughDay: listed.goodThroughDay },
+  ...{ judgedDay: lastDay, short: [], counts: [] },
+});
 
 const needsOf = ({ passengers, night, instrument }: PilotFlight): FlightNeed[] => [
   'every flight',
@@ -71,20 +79,18 @@ function deciding(rule: PilotRule, listed: readonly ListItem[]): { readonly rows
 const place = (rows: readonly PilotRow[]): number => verdicts.indexOf(worstVerdict(rows.flatMap(({ verdict }) => verdict ?? [])));
 
 /** An aircraft of which nothing is known, or that is none. */
-function aircraftRow({ flown, lastDay }: PilotFlight, found: FlownAircraft | undefined): PilotRow[] {
+function aircraftRow(flight: PilotFlight, found: FlownAircraft | undefined): PilotRow[] {
   if (found !== undefined && found.device === undefined) return [];
   const remark = found === undefined ? 'not-listed' : 'is-device';
-  const listed: ListItem = { item: 'aircraft', about: flown.name, verdict: 'UNKNOWN', remark };
-  return [{ listed, verdict: 'UNKNOWN', goodThroughDay: undefined, judgedDay: lastDay, short: [], counts: [] }];
+  return [plainRow({ item: 'aircraft', about: flight.flown.name, verdict: 'UNKNOWN', remark }, flight)];
 }
 
 /** Of night without passengers no authority here asks anything. */
-function noRuleRow({ name, pilot, own }: Authority, needs: readonly FlightNeed[], { lastDay }: PilotFlight): PilotRow[] {
+function noRuleRow({ name, pilot, own }: Authority, needs: readonly FlightNeed[], flight: PilotFlight): PilotRow[] {
   if (own === true) return [];
-  const without = needs.filter((need) => need !== 'night' && !pilot.some((rule) => rule.neededFor === need && isInForce(rule, lastDay)));
+  const without = needs.filter((need) => need !== 'night' && !pilot.some((rule) => rule.neededFor === need && isInForce(rule, flight.lastDay)));
   if (without.length === 0) return [];
-  const listed: ListItem = { item: `${name} rules`, about: without.join(', '), verdict: 'UNKNOWN', remark: 'no-rule' };
-  return [{ listed, verdict: 'UNKNOWN', goodThroughDay: undefined, judgedDay: lastDay, short: [], counts: [] }];
+  return [plainRow({ item: `${name} rules`, about: without.join(', '), verdict: 'UNKNOWN', remark: 'no-rule' }, flight)];
 }
 
 /** A rule for other aircraft is not asked; one that names nothing in the list must be heard, since nobody knows for what it is. */
@@ -97,7 +103,7 @@ function concernsFlown({ flown }: { readonly flown?: Named }, only: FlownAircraf
 export function pilotForFlight(
   chosen: readonly Authority[],
   known: readonly Authority[],
-  { log, fleet, papers }: PilotRecords,
+  { log, fleet, papers, wrong = [] }: PilotRecords,
   flight: PilotFlight,
   key: Key,
 ): PilotRow[] {
@@ -134,13 +140,6 @@ export function pilotForFlight(
         .reduce<PilotRow[]>((worst, rows) => (worst.length === 0 || place(rows) < place(worst) ? rows : worst), []);
     }),
   ]);
-  const own = ownItems(papers, known, key, { asOfDay: lastDay, doneTo, warnDays: neverWarns }).map((listed): PilotRow => ({
-    listed,
-    verdict: listed.verdict,
-    goodThroughDay: listed.goodThroughDay,
-    judgedDay: lastDay,
-    short: [],
-    counts: [],
-  }));
-  return [...aircraftRow(flight, found), ...ruled, ...own];
+  const own = ownItems(papers, known, key, { asOfDay: lastDay, doneTo, warnDays: neverWarns });
+  return [...wrong.map((item) => plainRow(item, flight)), ...aircraftRow(flight, found), ...ruled, ...own.map((item) => plainRow(item, flight))];
 }

@@ -43,6 +43,11 @@ const remarks: Readonly<Record<Remark, string>> = {
   'not-judged': 'not judged here',
   'never-lapses': 'does not lapse',
   'within-limits': 'good only within the limits said here',
+  'pilot-not-said': 'the log names several pilots: choose whose flights count',
+  'pilot-not-in-log': 'no flight of the log names the pilot chosen, only these',
+  'names-nobody': 'they name no pilot, in a log that names pilots',
+  'place-not-listed': 'no position of these places is listed, so night is as written in the log',
+  'against-the-sun': 'the landings by night do not go with the times: the fewer count',
 };
 
 /** The remark of a row, with the papers it is about; none where there is no remark. */
@@ -127,6 +132,8 @@ export const pilotSources = [
   'part-med',
   'uk-part-fcl',
   'uk-part-med',
+  'uk-ano-2016',
+  'uk-medical-declaration',
   'eu-1182-71',
 ] as const;
 /** What the rules for an aircraft cite. */

@@ -31,6 +31,7 @@ import { date } from '../registry/readDate';
 import { ownColumnHelp } from '../registry/readHeadings';
 import { fleetRows } from './readFleet';
 import { flightLog, flightLogIfReadable } from './readFlightLog';
+import { pilotChosen, pilotRecords, placesOfLog } from './pilotRecords';
 import { plainWords } from '../registry/readText';
 
 const subject = 'Recency and validity';
@@ -48,7 +49,7 @@ export const PILOT_STATUS = laying({
   summary: "The pilot's list: recent experience, reviews and medical by the rules of one authority or several, each with the day on which it lapses.",
   parameters: {
     log: flightLog(
-      'The flights under one header row, columns in any order: date, aircraft, day landings, day full stop, night landings, night full stop, approaches, holds, tracking, hours, hours in command, hours with instructor; the usual others (from, to, pilot, remarks and so on) are passed over. Without a column of take-offs there are taken to be as many as landings. ' +
+      'The flights under one header row, columns in any order: date, aircraft, day landings, day full stop, night landings, night full stop, approaches, holds, tracking, hours, hours in command, hours with instructor; pilot, from, to, "take-off, UTC", "landing, UTC"; the usual others (route, instructor, remarks and so on) are passed over. Without a column of take-offs there are taken to be as many as landings. ' +
         ownColumnHelp,
     ),
     aircraft: fleetRows(
@@ -62,6 +63,8 @@ export const PILOT_STATUS = laying({
     rules: rulesOrFaa('Rules of which authority.'),
     headings: headingsAbove,
     own_rules: optional(ownRules(ownRulesHelp), undefined, 'none'),
+    pilot: pilotChosen,
+    places: placesOfLog,
   },
   results: {
     item: result('', 'What is asked, and for which category, class or type.'),
@@ -153,11 +156,13 @@ export const PILOT_STATUS = laying({
       formula: '=PILOT_STATUS(A10:F13, H1:J3, L2:N2, "2025-03-31", "FAA")',
     },
   ],
-  compute: ({ log, aircraft, papers, as_of, rules, own_rules }) => {
+  compute: ({ log, aircraft, papers, as_of, rules, own_rules, pilot, places }) => {
     const asOfDay = dayNumber(as_of);
     const own = own_rules === undefined ? [] : [own_rules];
-    const experience = experienceOf(log, aircraft.flatMap(withCategory), asOfDay);
-    return pilotList([...rules, ...own], [...authorities, ...own], experience, papers, plainWords).map((item) => listRow(item, asOfDay));
+    const { log: flown, wrong, leftOut } = pilotRecords(log, pilot, places);
+    const experience = experienceOf(flown, aircraft.flatMap(withCategory), asOfDay);
+    const listed = pilotList([...rules, ...own], [...authorities, ...own], experience, papers, plainWords);
+    return [...wrong, ...listed, ...leftOut].map((item) => listRow(item, asOfDay));
   },
 });
 

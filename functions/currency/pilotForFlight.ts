@@ -14,6 +14,7 @@ import { namedText, plainWords, yesNo } from '../registry/readText';
 import { citationText, itemText, pilotSources, remarkTexts, ruleWords, tallyWords, todoTexts, windowWords, withCategory } from './listWords';
 import { ownRules, ownRulesName } from './readRuleTable';
 import { limitInWords } from '../registry/readNumber';
+import { pilotChosen, pilotRecords, placesOfLog } from './pilotRecords';
 import { fleetRows } from './readFleet';
 import { flightLog } from './readFlightLog';
 import { chosenAuthorities, paperRows } from './readPapers';
@@ -74,6 +75,8 @@ export const PILOT_FOR_FLIGHT = laying({
     instrument: yesNo('Whether any of it is instrument flight.'),
     first_day: optional(date('The first day of the trip.'), undefined, 'as_of'),
     own_rules: optional(ownRules('Rules of your own, as for PILOT_STATUS.'), undefined, 'none'),
+    pilot: pilotChosen,
+    places: placesOfLog,
   },
   results: flightResults,
   sources: pilotSources,
@@ -126,13 +129,15 @@ export const PILOT_FOR_FLIGHT = laying({
       formula: '=PILOT_FOR_FLIGHT(A10:F13, H1:J3, L2:N5, "North", "2025-04-01", "2025-03-31", "FAA", "yes", "no", "no")',
     },
   ],
-  compute: ({ log, aircraft, papers, flown, last_day, as_of, rules, passengers, night, instrument, first_day, own_rules }) => {
+  compute: ({ log, aircraft, papers, flown, last_day, as_of, rules, passengers, night, instrument, first_day, own_rules, pilot, places }) => {
     const [lastDay, asOfDay] = [dayNumber(last_day), dayNumber(as_of)];
     const firstDay = first_day === undefined ? Math.min(asOfDay, lastDay) : dayNumber(first_day);
     const flight: PilotFlight = { ...tripDays(firstDay, lastDay, asOfDay), flown, passengers, night, instrument };
     const own = own_rules === undefined ? [] : [own_rules];
     const chosen: readonly Authority[] = [...rules, ...own];
-    const rows = pilotForFlight(chosen, [...authorities, ...own], { log, fleet: aircraft.flatMap(withCategory), papers }, flight, plainWords);
+    const { log: flights, wrong } = pilotRecords(log, pilot, places);
+    const records = { log: flights, fleet: aircraft.flatMap(withCategory), papers, wrong };
+    const rows = pilotForFlight(chosen, [...authorities, ...own], records, flight, plainWords);
     return layFlightRows([...pastRows(flight), ...rows.map((row) => wordedRow(row, flight, rules.length > 1))]);
   },
 });

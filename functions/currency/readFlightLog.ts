@@ -11,6 +11,7 @@ import {
   type FlightLog,
   type LogColumn,
 } from '../../core/currency/flightLog';
+import { saidHeadings, type SaidColumn } from '../../core/currency/logColumns';
 import type { Named } from '../../core/basics/named';
 import { ArgumentError } from '../registry/argumentError';
 import { inWords, isBlank, isRange, type CellValue, type RangeValue } from '../registry/cellValues';
@@ -20,19 +21,22 @@ import { civilDateFromCell, durationMinutes } from '../registry/readDate';
 import { columnPlaces } from '../registry/readHeadings';
 import { numberFromCell, numberInWords } from '../registry/readNumber';
 import { namedFromCell, plainWords } from '../registry/readText';
+import { isSaid, saidOf } from './readSaid';
 
 const mustBe = 'a log of flights under one header row';
 const most = 1000;
 const noAircraft: Named = { name: 'no aircraft', key: '' };
 const duration = durationMinutes({ help: '', maximum: most * 60 });
 
-type Places = ReadonlyMap<LogColumn | 'date' | 'aircraft', number>;
+type Column = LogColumn | 'date' | 'aircraft' | SaidColumn;
+type Places = ReadonlyMap<Column, number>;
+const headings = { ...logHeadings, ...saidHeadings };
 
 /** A bare "landings" is the day's only where no column of the night stands beside it. */
 function placesOf(range: RangeValue): Places {
   const [header = []] = range;
   const passedOver = [...passedOverHeadings, ...undividedHeadings.flatMap(({ words }) => words)];
-  const places = new Map(columnPlaces(range, { headings: logHeadings, needed: ['date', 'aircraft'], mustBe, passedOver }));
+  const places = new Map(columnPlaces(range, { headings, needed: ['date', 'aircraft'], mustBe, passedOver }));
   for (const { day, night, words } of undividedHeadings) {
     const at = header.findIndex((cell) => typeof cell === 'string' && words.includes(plainWords(cell)));
     if (at < 0 || places.has(day)) continue;
@@ -71,6 +75,7 @@ function flightOf(
   place: number,
   places: Places,
   columns: readonly (readonly [LogColumn, number])[],
+  said: ReadonlyMap<SaidColumn, number>,
   nameOf: (cell: CellValue) => Named,
   dates: DateHost,
 ): Flight {
@@ -100,7 +105,7 @@ function flightOf(
         (places.get(part) ?? 0) + 1,
       );
   }
-  return { day: dayNumber(date), aircraft: nameOf(row[places.get('aircraft') ?? 0]), done };
+  return { day: dayNumber(date), aircraft: nameOf(row[places.get('aircraft') ?? 0]), done, ...saidOf(row, place, said, mustBe, dates) };
 }
 
 /** A log names few aircraft many times, so each name is read once. */
@@ -117,14 +122,16 @@ export function flightLog(help: string): Parameter<FlightLog> & { readonly shape
   const read = (raw: CellValue, dates: DateHost): FlightLog => {
     const range: RangeValue = isRange(raw) ? (raw as RangeValue) : [[raw]];
     const places = placesOf(range);
-    const columns = [...places].filter((entry): entry is [LogColumn, number] => entry[0] !== 'date' && entry[0] !== 'aircraft');
-    const used = [...places.values()];
+    const said = new Map([...places].filter((entry): entry is [SaidColumn, number] => isSaid(entry[0])));
+    const counted = [...places].filter(([column]) => !isSaid(column));
+    const columns = counted.filter((entry): entry is [LogColumn, number] => entry[0] !== 'date' && entry[0] !== 'aircraft');
+    const used = counted.map(([, at]) => at);
     const flights: Flight[] = [];
     const nameOf = aircraftReader();
     for (let index = 1; index < range.length; index += 1) {
       const row = range[index] ?? [];
       if (used.every((at) => isBlank(row[at]))) continue;
-      flights.push(flightOf(row, index + 1, places, columns, nameOf, dates));
+      flights.push(flightOf(row, index + 1, places, columns, said, nameOf, dates));
     }
     return { flights, columns: new Set(columns.map(([column]) => column)) };
   };

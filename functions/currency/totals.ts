@@ -1,5 +1,6 @@
 // Sheet function of what a log comes to.
 import { civilDateFromDayNumber, dayNumber } from '../../core/basics/civilDate';
+import type { Named } from '../../core/basics/named';
 import type { Flight, FlightLog, LogColumn } from '../../core/currency/flightLog';
 import { logTotals, type LogTotal } from '../../core/currency/totals';
 import { laying, result, type ResultCell } from '../registry/declaration';
@@ -7,20 +8,31 @@ import { headingsAbove } from '../registry/headings';
 import { optional } from '../registry/modifiers';
 import { date } from '../registry/readDate';
 import { choice } from '../registry/readText';
+import { flightsToSum, pilotChosen, placesOfLog } from './pilotRecords';
 import { fleetRows, type FleetRow } from './readFleet';
 import { flightLog } from './readFlightLog';
 
-const groupings = ['all', 'year', 'category', 'class', 'type', 'aircraft'] as const;
+const groupings = ['all', 'year', 'category', 'class', 'type', 'aircraft', 'pilot'] as const;
 type Grouping = (typeof groupings)[number];
 const usual: Grouping = 'class';
 
 const deviceGroup = 'training device';
 const unknownGroup = 'not in the list of aircraft';
+const nobodyGroup = 'no pilot named';
+
+/** One pilot is one row, however the rows of the log spell the name. */
+function firstSpelling(spelled: Map<string, string>, { name, key }: Named): string {
+  const known = spelled.get(key) ?? name;
+  spelled.set(key, known);
+  return known;
+}
 
 /** The word of a flight's row; flights in a training device are no flight time, whatever is asked for. */
 function groupIn(by: Grouping, fleet: ReadonlyMap<string, FleetRow>): ((flight: Flight) => string) | undefined {
   if (by === 'all') return undefined;
-  return ({ aircraft, day }) => {
+  const spelled = new Map<string, string>();
+  return ({ aircraft, day, pilot }) => {
+    if (by === 'pilot') return pilot === undefined ? nobodyGroup : firstSpelling(spelled, pilot);
     if (by === 'year') return String(civilDateFromDayNumber(day).year);
     if (by === 'aircraft') return aircraft.name;
     const row = fleet.get(aircraft.key);
@@ -48,7 +60,7 @@ function rowOf({ group, flights, done }: LogTotal, last: string): ResultCell[] {
 export const LOG_TOTALS = laying({
   name: 'LOG_TOTALS',
   subject: 'Recency and validity',
-  summary: 'What a log comes to, in all or by year, category, class, type or aircraft, for the forms of insurers and authorities.',
+  summary: 'What a log comes to, in all or by year, category, class, type, aircraft or pilot, for the forms of insurers and authorities.',
   parameters: {
     log: flightLog('The flights under one header row, as for PILOT_STATUS.'),
     aircraft: fleetRows('The aircraft flown under one header row, as for PILOT_STATUS: what each is, and which are training devices.'),
@@ -56,16 +68,21 @@ export const LOG_TOTALS = laying({
     by: optional(
       choice<Grouping>({
         words: groupings,
-        help: 'One row for each year, category, class, type (rating) or aircraft, then the sum; all is the sum alone.',
+        help: 'One row for each year, category, class, type (rating), aircraft or pilot, then the sum; all is the sum alone.',
       }),
       usual,
       usual,
     ),
     from_date: optional(date('The first day that counts.'), undefined, 'from the first flight'),
     headings: headingsAbove,
+    pilot: pilotChosen,
+    places: placesOfLog,
   },
   results: {
-    group: result('', 'Year, category, class, type or aircraft; the sum; then training devices, which are not in it.'),
+    group: result(
+      '',
+      'Year, category, class, type, aircraft or pilot; the sum; then training devices and flights that name no pilot, which are not in it.',
+    ),
     flights: result('', 'Rows of the log.'),
     hours: result('hours', 'Flight time; blank where the log has no such column, as in all that follow.'),
     hours_in_command: result('hours', 'Of that, in command.'),
@@ -109,14 +126,22 @@ export const LOG_TOTALS = laying({
       formula: '=LOG_TOTALS(A10:G15, H1:K4, "2026-11-25", "class")',
     },
   ],
-  compute: ({ log, aircraft, to_date, by, from_date }) => {
+  compute: ({ log: whole, aircraft, to_date, by, from_date, pilot, places }) => {
+    const { log, unnamed } = flightsToSum(whole, pilot, places, by === 'pilot');
     const [first, last] = [from_date === undefined ? -Infinity : dayNumber(from_date), dayNumber(to_date)];
     const fleet = new Map(aircraft.map((row) => [row.aircraft.key, row]));
-    const counted = log.flights.filter(({ day }) => day >= first && day <= last);
     const inDevice = (flight: Flight): boolean => fleet.get(flight.aircraft.key)?.device !== undefined;
-    const part = (wanted: boolean): FlightLog => ({ flights: counted.filter((flight) => inDevice(flight) === wanted), columns: log.columns });
-    const [flown, trained] = [part(false), part(true)];
-    const devices = trained.flights.length === 0 ? [] : logTotals(trained).map((total) => rowOf(total, deviceGroup));
-    return [...logTotals(flown, groupIn(by, fleet)).map((total) => rowOf(total, 'all')), ...devices];
+    const within = (of: FlightLog, wanted?: (flight: Flight) => boolean): FlightLog => ({
+      ...of,
+      flights: of.flights.filter((flight) => flight.day >= first && flight.day <= last && (wanted?.(flight) ?? true)),
+    });
+    const apart = (of: FlightLog, group: string): ResultCell[][] =>
+      of.flights.length === 0 ? [] : logTotals(of).map((total) => rowOf(total, group));
+    const flown = within(log, (flight) => !inDevice(flight));
+    return [
+      ...logTotals(flown, groupIn(by, fleet)).map((total) => rowOf(total, 'all')),
+      ...apart(within(log, inDevice), deviceGroup),
+      ...apart(within(unnamed), nobodyGroup),
+    ];
   },
 });

@@ -48,7 +48,8 @@ export function minutesFromTimeText(text: string): number | undefined {
   return parts === null ? undefined : minutesOfDay(Number(parts[1]), Number(parts[2]));
 }
 
-function minutesFromTimeCell(raw: CellValue, dates: DateHost): number | undefined {
+/** A time of day as a cell holds it: minutes after 0000. */
+export function minutesFromTimeCell(raw: CellValue, dates: DateHost): number | undefined {
   if (isRealDate(raw)) {
     // A time-only cell is a moment of 30 December 1899, and its wall clock is what the pilot typed.
     const { hours, minutes, seconds } = dates.toCivil(raw);

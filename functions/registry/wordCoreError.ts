@@ -153,6 +153,8 @@ const wordings: { readonly [Code in CoreErrorCode]: (detail: CoreErrorDetails[Co
   'taf-unreadable': ({ text, reason }) => `text must be ${tafMustBe}; got ${inWords(text)}, which ${tafReasons[reason]}`,
   'place-unknown': ({ name }) =>
     `a place of the route must be a name in the lists of places, or a position with its letters or signs; got ${quoted(name)}`,
+  'pilot-unclear': ({ chosen, names }) =>
+    `pilot must be one of those whom the log names (${firstFew(names.map(quoted), 8)}); got ${chosen === undefined ? 'none' : quoted(chosen)}`,
   'place-twice': ({ name }) => `each place must have one position; got ${quoted(name)} with two`,
   'place-without-position': ({ name }) => `each place flown to must have a position that can be read; got none for ${quoted(name)}`,
   'place-without-elevation': ({ name }) => `the climb and the descent must know the elevation of the field; got none for ${quoted(name)}`,

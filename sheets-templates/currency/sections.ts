@@ -1,5 +1,5 @@
 // The sections of the Currency log, each a block of rows below the one before; the flights come last, so that they can grow.
-import { cell, line, on, type Content } from '../build';
+import { area, cell, line, on, type Content } from '../build';
 import { demoFleet, demoFlights, demoItems, demoOwnRules, demoPapers } from '../demo/currency';
 import { itemsKnown, papersKnown } from '../../functions/facts';
 import {
@@ -17,6 +17,7 @@ import {
   type List,
   type Look,
 } from '../lists';
+import { fieldList } from '../fields/sheet';
 import { sheetNames } from '../places';
 import { formulaCall, type TemplateCell } from '../template';
 
@@ -40,9 +41,11 @@ export interface CurrencyPlaces {
 
 export const usualRoom: CurrencyRoom = { papers: 14, ownRules: 8, pilot: 36, items: 24, flights: 1000, tinted: 60 };
 
-export const summaryEnds = 6;
+export const summaryEnds = 7;
 export const rulesCell = 'B5';
 const rules = '$B$5';
+export const pilotCell = 'B6';
+const pilotNamed = '$B$6';
 
 export function placesFor(room: CurrencyRoom): CurrencyPlaces {
   const papers = listBelow(summaryEnds, room.papers);
@@ -54,6 +57,9 @@ export function placesFor(room: CurrencyRoom): CurrencyPlaces {
 
 /** From E to N, the gaps among them. */
 const fleetTable = ({ papers }: CurrencyPlaces): string => `$E$${papers.head}:$N$${papers.last}`;
+
+/** Text, so that 0930 keeps its nought. */
+const typedTime: Look = ['inputText', 'text'];
 
 /** A gap between two blocks of one table: no heading, so nothing is read there. */
 const gap: Look = ['plain'];
@@ -118,7 +124,14 @@ export function ownRuleCells({ ownRules }: CurrencyPlaces): TemplateCell[] {
   ];
 }
 
-const logTable = ({ flights }: CurrencyPlaces): string => `$A$${flights.head}:$N$${flights.last}`;
+/** From A to T, the gaps and the remark among them. */
+const logTable = ({ flights }: CurrencyPlaces): string => `$A$${flights.head}:$T$${flights.last}`;
+/** Where the places of the flights lie. */
+const placesTable = on(sheetNames.fields, area(fieldList.head, 1, fieldList.last + 1, 6));
+
+/** Formula text: whose flights are taken. */
+export const whoseFlights = ({ flights }: CurrencyPlaces): string =>
+  `=IF(COUNTA($P$${flights.first}:$P$${flights.last})=0,"No flight below names a pilot (column P): all are taken to be of one.",IF(${pilotNamed}="","Flights below name pilots. While this is blank they count only if all name the same one.","Only flights that name "&${pilotNamed}&" count; those that name nobody do not."))`;
 
 export function pilotCells(places: CurrencyPlaces): TemplateCell[] {
   const { pilot, papers } = places;
@@ -132,6 +145,8 @@ export function pilotCells(places: CurrencyPlaces): TemplateCell[] {
     rules,
     headWords(words),
     ownRulesTable(places),
+    pilotNamed,
+    placesTable,
   );
   const looks: readonly Look[] = [
     [
@@ -204,6 +219,7 @@ export function flightCells({ flights }: CurrencyPlaces, tinted: number): Templa
   const count = typedNumber('whole');
   const hours = typedNumber('one');
   const looks: readonly Look[] = [typedText, typedDate, count, count, count, count, count, count, gap, count, hours, gap, hours, hours, typedText];
+  const said: readonly Look[] = [typedText, typedText, typedText, typedTime, typedTime];
   const shown = { ...flights, last: flights.first + tinted - 1 };
   const heads: readonly Content[] = [
     'aircraft',
@@ -221,19 +237,24 @@ export function flightCells({ flights }: CurrencyPlaces, tinted: number): Templa
     'PIC',
     'with instructor',
     'remark',
+    'pilot',
+    'from',
+    'to',
+    'take-off, UTC',
+    'landing, UTC',
   ];
   return [
     ...listHeading(
       flights.head - 2,
       1,
-      14,
+      20,
       '6  The flights',
-      `="The log is read down to row "&ROW($A$${flights.last})&", in any order; type or paste on below the tint. For more flights insert rows before that one."`,
+      `="The log is read down to row "&ROW($A$${flights.last})&", in any order; type or paste on below the tint. For more flights insert rows before that one. With fields and both times the Sun tells night."`,
     ),
     ...line(flights.head, 1, ...heads.map((head) => [head, head === undefined ? 'plain' : 'columnHead'] as const)).filter(
       ({ value }) => value !== undefined,
     ),
-    ...withoutGaps(entryList(shown, 1, looks, demoFlights)),
+    ...withoutGaps(entryList(shown, 1, [...looks, ...said], demoFlights)),
   ];
 }
 
@@ -248,3 +269,5 @@ export const currencyTables = {
   items: onCurrency(`$A$${usualPlaces.items.head}:$H$${usualPlaces.items.last}`),
 } as const;
 export const rulesChosen = onCurrency(rulesCell);
+export const pilotOfLog = onCurrency(pilotCell);
+export const placesOfLog = placesTable;

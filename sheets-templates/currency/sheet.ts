@@ -5,11 +5,13 @@ import {
   itemCells,
   ownRuleCells,
   paperCells,
+  pilotCell,
   pilotCells,
   placesFor,
   rulesCell,
   summaryEnds,
   usualRoom,
+  whoseFlights,
   type CurrencyPlaces,
   type CurrencyRoom,
 } from './sections';
@@ -65,9 +67,16 @@ function summaryCells(places: CurrencyPlaces): TemplateCell[] {
       `=IFERROR(IF(${next}<INT(as_of),"","The pilot's next lapse: "&TEXT(${next},"yyyy-mm-dd")&", "&INDEX(${column(spilled, 'A')},MATCH(${next},${throughDays},0))),"")`,
       'computedText',
     ),
-    cell(6, 1, 'Further down, from row', 'label'),
-    cell(
+    ...line(
       6,
+      1,
+      ['pilot', 'label'],
+      ['', 'inputText', { note: 'Whose lists these are, as in the column "pilot" of the flights. Blank where the log is of one pilot.' }],
+    ),
+    cell(6, 4, whoseFlights(places), 'computedText'),
+    cell(7, 1, 'Further down, from row', 'label'),
+    cell(
+      7,
       2,
       `="your own rules "&ROW($A$${ownRules.head - 2})&", the pilot's list "&ROW($A$${pilot.head - 2})&", the aircraft's list "&ROW($A$${items.head - 2})&", flights "&ROW($A$${flights.head - 2})`,
       'unit',
@@ -107,7 +116,7 @@ const withHeads = (list: List): List & { readonly read: Block } => ({ ...list, r
 
 function keysOf({ papers, ownRules, items, flights }: CurrencyPlaces): TemplateKeys {
   return {
-    entries: { rules: rulesCell },
+    entries: { rules: rulesCell, pilot: pilotCell },
     lists: {
       papers: { ...papers, columns: columnsFrom(1, 'paper', 'date', 'months') },
       fleet: {
@@ -136,7 +145,7 @@ function keysOf({ papers, ownRules, items, flights }: CurrencyPlaces): TemplateK
         columns: {
           ...columnsFrom(1, 'aircraft', 'date', 'dayLandings', 'dayFullStops', 'nightLandings', 'nightFullStops', 'approaches', 'holds'),
           ...columnsFrom(10, 'tracking', 'hours'),
-          ...columnsFrom(13, 'inCommand', 'withInstructor', 'remark'),
+          ...columnsFrom(13, 'inCommand', 'withInstructor', 'remark', 'pilot', 'from', 'to', 'takeOff', 'landing'),
         },
       },
     },
@@ -150,10 +159,10 @@ export function currencyLogWith(room: CurrencyRoom): DeclaredSheet {
   return {
     key: 'currency',
     name: sheetNames.currency,
-    version: 4,
+    version: 5,
     rows: flights.last,
-    columns: 18,
-    columnWidths: [168, 74, 54, 74, 88, 64, 64, 58, 10, 74, 74, 38, 54, 76, 100, 100, 100, 100],
+    columns: 20,
+    columnWidths: [168, 74, 54, 74, 88, 64, 64, 58, 10, 74, 74, 38, 54, 76, 100, 100, 100, 100, 74, 74],
     rowHeights: { 1: 32, 3: 66, 4: 66, [ownRules.head]: 34, [pilot.head]: 34, [items.head]: 34, [flights.head]: 46 },
     frozenRows: 0,
     cells: [

@@ -1,6 +1,6 @@
 // Fuel by rule, the way there, and the lists that this flight must hear: pilot, aircraft, data cards.
 import { line, on, type Content, type Field } from '../build';
-import { currencyTables, rulesChosen } from '../currency/sections';
+import { currencyTables, pilotOfLog, placesOfLog, rulesChosen } from '../currency/sections';
 import { ledgerColumns } from '../ledger/places';
 import type { Block } from '../layout';
 import { listHeads, spillBlock, type Look } from '../lists';
@@ -113,6 +113,8 @@ const pilotCall = formulaCall(
   ...[trip.passengers, trip.night, trip.instrument].map((row) => onTrip('B', row)),
   firstDay,
   ownRules,
+  pilotOfLog,
+  placesOfLog,
 );
 const hours = `IF(ISNUMBER(${onTrip('B', trip.timeEnRoute)}),${onTrip('B', trip.timeEnRoute)}/60,"")`;
 const aircraftCall = formulaCall('AIRCRAFT_FOR_FLIGHT', items, fleet, flown, lastDay, 'as_of', rulesChosen, hours, onTrip('B', trip.instrument), log);

@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { dateOrderOf } from '../../addon/local/fileDates';
 import { importLog, rowsUnder } from '../../addon/local/importLog';
+import { askOwner, pilotsNamed, withOwner } from '../../addon/local/page/flightOwner';
 import { compareFlights } from '../../addon/local/knownFlights';
 import { currencyLogSheet } from '../../sheets-templates/currency/sheet';
 import { call, plain } from '../support/call';
@@ -186,6 +187,49 @@ describe('a file of several pilots', () => {
   it.each(['Instructor', 'Co-pilot', 'Passenger name', 'PIC'])('is not known by what stands under "%s" in one\'s own log', (heading) => {
     const values = heading === 'PIC' ? ['1.4', '0:30'] : ['Ada', 'Bo'];
     expect(importLog(file(`date,aircraft,${heading}`, `2026-11-21,North,${values[0]}`, `2026-11-22,North,${values[1]}`)).flights.length).toBe(2);
+  });
+
+  const headings = ['aircraft', 'date', 'day landings', 'pilot'];
+
+  it('keeps the name of each, not where the column names others beside the pilot', () => {
+    const ada = importLog(club, { pilot: { named: 'Ada' } });
+    expect(rowsUnder(headings, ada)).toEqual([
+      ['North', '2026-11-21', 3, 'Ada'],
+      ['North', '2026-11-23', 1, 'ADA'],
+    ]);
+    expect(rowsUnder(headings, importLog(club, { pilot: 'everyone' })).map((row) => row[3])).toEqual(['', '', '', '']);
+    expect(rowsUnder(headings.slice(0, 3), ada)[0]).toEqual(['North', '2026-11-21', 3]);
+  });
+
+  it('writes names only into a log that has some, and asks whose flights are that name nobody', () => {
+    const ada = importLog(club, { pilot: { named: 'Ada' } });
+    const plainLog = pilotsNamed(headings, [['North', 46_300, 2, '']]);
+    const shared = pilotsNamed(headings, [
+      ['North', 46_300, 2, 'Ada'],
+      ['North', 46_301, 2, 'ada '],
+      ['North', 46_302, 2, 'Bo'],
+    ]);
+    expect([plainLog, shared]).toEqual([[], ['Ada', 'Bo']]);
+    expect(withOwner(ada, plainLog, undefined).flights.some((flight) => 'pilot' in flight)).toBe(false);
+    expect(withOwner(ada, shared, undefined).flights[0]?.pilot).toBe('Ada');
+    expect(askOwner(ada, shared, {})).toBeUndefined();
+    const nobody = importLog(file('date,aircraft,hours', '2026-11-21,North,1'));
+    expect(askOwner(nobody, plainLog, {})).toBeUndefined();
+    const asked = askOwner(nobody, shared, {});
+    expect(asked?.said).toMatch(/^Nothing was added yet\. The log names pilots, and 1 flight of the file does not: whose\?/);
+    expect(asked?.choices.map(({ label }) => label)).toEqual(['Of Ada', 'Of Bo', 'Without a name']);
+    expect(askOwner(nobody, shared, { owner: '' })).toBeUndefined();
+    expect(withOwner(nobody, shared, 'Bo').flights[0]?.pilot).toBe('Bo');
+  });
+
+  it('has a flight of its own for each of two pilots on one day', () => {
+    const columns = ['date', 'aircraft', 'dayLandings'] as const;
+    const log = [['North', '2026-11-21', 3, 'Bo']];
+    const of = (named: string) => compareFlights(headings, log, importLog(club, { pilot: { named } }).flights.slice(0, 1), columns);
+    expect(of('Ada')).toEqual({ fresh: [0], known: 0, doubtful: [] });
+    const ada = importLog(club, { pilot: { named: 'Ada' } }).flights.slice(0, 1);
+    expect(compareFlights(headings, [['North', '2026-11-21', 3, 'ada']], ada, columns).known).toBe(1);
+    expect(compareFlights(headings, [['North', '2026-11-21', 3, '']], ada, columns).known).toBe(1);
   });
 
   it('is taken where every row names the same one', () => {

@@ -23,8 +23,8 @@ describe('columns that a person has named', () => {
     const text = [foreign.join(';'), '22.10.2026;N;Ada;1:12;2;0;x', '23.10.2026;N;Ada;0,8;1;3;'].join('\n');
     const log = importLog(text, { columns: named(foreign, ...meant) });
     expect(log.flights).toEqual([
-      { date: '2026-10-22', aircraft: 'N', hours: 1.2, dayLandings: 2, nightLandings: 0 },
-      { date: '2026-10-23', aircraft: 'N', hours: 0.8, dayLandings: 1, nightLandings: 3 },
+      { date: '2026-10-22', aircraft: 'N', hours: 1.2, dayLandings: 2, nightLandings: 0, pilot: 'Ada' },
+      { date: '2026-10-23', aircraft: 'N', hours: 0.8, dayLandings: 1, nightLandings: 3, pilot: 'Ada' },
     ]);
     expect(log.found.nightLandings).toBe('Ldg');
     expect(log.passedOver).toEqual(['Bemerkung']);
@@ -35,7 +35,9 @@ describe('columns that a person has named', () => {
     const columns = named(headings, 'date', 'aircraft', '', 'nightLandings', 'pilot');
     const text = `${headings.join(',')}\n2026-10-02,N,9,2,Ada\n2026-10-03,N,9,1,Bo`;
     expect(importLog(text, { columns }).pilots).toEqual(['Ada', 'Bo']);
-    expect(importLog(text, { columns, pilot: { named: 'Bo' } }).flights).toEqual([{ date: '2026-10-03', aircraft: 'N', nightLandings: 1 }]);
+    expect(importLog(text, { columns, pilot: { named: 'Bo' } }).flights).toEqual([
+      { date: '2026-10-03', aircraft: 'N', nightLandings: 1, pilot: 'Bo' },
+    ]);
   });
 
   it('are not taken for those of a file with other headings', () => {

@@ -5,6 +5,7 @@ import { currencyLogSheet, currencyLogWith } from '../../sheets-templates/curren
 import { dataLedgerSheet, dataLedgerWith } from '../../sheets-templates/ledger/sheet';
 import { placesFor as ledgerPlaces } from '../../sheets-templates/ledger/places';
 import { placesFor as currencyPlaces } from '../../sheets-templates/currency/sections';
+import { fieldsSheet } from '../../sheets-templates/fields/sheet';
 import { demoTrip } from '../../sheets-templates/demo/day';
 import { tripCells } from '../../sheets-templates/places';
 import { startSheet } from '../../sheets-templates/start/sheet';
@@ -17,7 +18,7 @@ const currencyRoom = { papers: 14, ownRules: 8, pilot: 36, items: 24, flights: 1
 
 /** The sheet among those it reads, without the rest of the workbook. */
 const open = (sheet: SheetTemplate, changes: Readonly<Record<string, TemplateValue>> = {}): Promise<HeadlessWorkbook> =>
-  openHeadless(changedTemplates([startSheet, tripAsTyped, sheet], sheet.name, changes));
+  openHeadless(changedTemplates([startSheet, tripAsTyped, fieldsSheet, sheet], sheet.name, changes));
 const iso = (serial: unknown): string => new Date((Number(serial) - 25_569) * 86_400_000).toISOString().slice(0, 10);
 const sum = (cells: readonly CellResult[]): number =>
   Math.round(cells.reduce<number>((total, cell) => total + (typeof cell === 'number' ? cell * 100 : 0), 0));
@@ -208,7 +209,7 @@ describe('the Data ledger, short and long', () => {
       ];
     };
     const changes = Object.fromEntries(Array.from({ length: 500 }, (_, index) => row(index)).flat());
-    const templates = changedTemplates([startSheet, tripAsTyped, sheet], sheet.name, changes);
+    const templates = changedTemplates([startSheet, tripAsTyped, fieldsSheet, sheet], sheet.name, changes);
     const days = { [tripCells.firstDay]: { date: '2026-11-28' }, [tripCells.lastDay]: { date: '2026-11-29' } };
     const onTrip = changedTemplates(templates, tripAsTyped.name, days);
     const workbook = await openHeadless(changedTemplates(onTrip, startSheet.name, { A6: { date: '2026-11-26' } }));

@@ -41,6 +41,10 @@ describe('after the flight', () => {
       ['hours, block to block', '1.17'],
       ['hours in command', '1.17'],
       ['remark', 'first solo away'],
+      ['from', 'Marrowfield'],
+      ['to', 'Tansy Ridge'],
+      ['take-off, UTC', '1433Z'],
+      ['landing, UTC', '1529Z'],
     ]);
     expect(said).toContain('Block 70 minutes, in the air 56 minutes. Take-off by day, landing by day; night is from one hour after sunset');
   });

@@ -118,6 +118,7 @@ export function startAutosave(api: FUniver, workbook: Workbook, keeper: Keeper, 
   );
   const saveNow = (): Promise<void> => {
     timer.stop();
+    if (!unsaved) return sending.then(() => undefined);
     // One after the other, so that the second knows the version that the first made.
     const sent = sending.then(together.save).then(() => {
       unsaved = timer.isRunning();

@@ -3,7 +3,7 @@ import { fileColumns } from '../namedColumns';
 import { askColumns } from './columnsForm';
 import { download } from './download';
 import { elementNamed } from './elements';
-import type { FileAnswers } from './flightFile';
+import type { FileAnswers } from './flightOwner';
 import type { LiveWorkbook } from './liveWorkbook';
 import { notify, notifyFailure } from './notices';
 import { rememberColumns, rememberedColumns } from './rememberedColumns';

@@ -1,9 +1,9 @@
 // Puts the flights of a file into the Currency log: below its last filled row, in one step that can be undone, and never
 // twice, since landings counted twice would look like recent experience. What the file does not show is asked.
 import type { ICellData } from '@univerjs/core';
-import { headingsThatWouldDo, headingsWithoutPlace, importLog, placesIn, rowsUnder, waysToWrite, type Answers, type ImportedLog } from '../importLog';
+import { headingsThatWouldDo, headingsWithoutPlace, importLog, placesIn, rowsUnder, waysToWrite, type ImportedLog } from '../importLog';
 import { compareFlights, type Compared } from '../knownFlights';
-import { fileColumns, plainHeadings, strange, type Column, type FileColumns, type Meaning, type NamedColumns } from '../namedColumns';
+import { fileColumns, plainHeadings, strange, type Column, type Meaning } from '../namedColumns';
 import { logHeadings } from '../../../core/currency/flightLog';
 import { firstFew } from '../../../functions/registry/sharedWords';
 import { sheetNames } from '../../../sheets-templates/places';
@@ -13,24 +13,10 @@ import { valuesIn } from '../../workbook/readPlace';
 import { serialFromIso } from '../../workbook/serialDates';
 import type { CellValue } from '../../workbook/snapshot';
 import type { Worksheet } from './cells';
+import { askOwner, counted, pilotsNamed, withOwner, type FileAnswers, type ImportSaid } from './flightOwner';
 import type { LiveWorkbook } from './liveWorkbook';
 
-/** What the user has answered so far; `alike` for flights that agree with one of the log in part only. */
-export interface FileAnswers extends Answers {
-  readonly alike?: 'add' | 'leave out';
-}
-
-export interface ImportSaid {
-  /** For the user, in sentences. */
-  readonly said: string;
-  /** What may be answered, each with all answers so far. */
-  readonly choices: readonly { readonly label: string; readonly answers: FileAnswers }[];
-  /** What may be said of the columns of the file. */
-  readonly columns?: { readonly label: string; readonly of: FileColumns; readonly now: NamedColumns };
-}
-
 const isoDay = /^\d{4}-\d{2}-\d{2}$/;
-const counted = (count: number): string => `${count} ${count === 1 ? 'flight' : 'flights'}`;
 const wordOf = (value: CellValue): CellValue => (typeof value === 'string' && isoDay.test(value.trim()) ? serialFromIso(value.trim()) : value);
 
 /** The log as it stands: the range that the pilot's list is worked out from. */
@@ -121,8 +107,12 @@ function add(log: Log, imported: ImportedLog, indexes: readonly number[], alread
 }
 
 /** The flights that the log does not have; those that it has in part are asked about first. */
-function addNew(log: Log, imported: ImportedLog, answers: FileAnswers): ImportSaid {
+function addNew(log: Log, read: ImportedLog, answers: FileAnswers): ImportSaid {
   const { headings } = log;
+  const named = pilotsNamed(headings, log.flights);
+  const asked = askOwner(read, named, answers);
+  if (asked !== undefined) return asked;
+  const imported = withOwner(read, named, answers.owner);
   if (headingsWithoutPlace(headings, imported, ['date', 'aircraft']).length > 0)
     throw new NotThereError('the log of the Currency log no longer has a column "date" and a column "aircraft".');
   const columns = ([...placesIn(headings).keys()] as Column[]).filter((column) => column in imported.found);

@@ -1,5 +1,5 @@
 // Reads what is typed into cells for days and numbers as people write them (typedEntry.ts), before the grid does, which knows one country's ways.
-import type { ICellData, Injector } from '@univerjs/core';
+import type { Injector } from '@univerjs/core';
 import { SheetDataValidationModel } from '@univerjs/preset-sheets-data-validation';
 import { AFTER_CELL_EDIT, SheetInterceptorService } from '@univerjs/sheets';
 import { readEntry, type Wanted } from '../typedEntry';
@@ -12,9 +12,6 @@ const wantedBy: Readonly<Record<string, Wanted | undefined>> = { date: 'date', d
 
 /** A cell without a rule, whose numbers have a look of their own, such as 480.50. */
 const isAmount = (pattern: string): boolean => /[0#]/.test(pattern) && !/[ymdhs@]/i.test(pattern);
-
-/** As text the rule of the cell refuses it, with its own box. */
-const asText = (value: ICellData, text: string): ICellData => ({ ...value, v: text, t: 1 });
 
 export function readAsWritten(injector: Injector): void {
   const rules = injector.get(SheetDataValidationModel);
@@ -30,8 +27,9 @@ export function readAsWritten(injector: Injector): void {
       if (read === undefined) return next(value);
       if ('text' in read) return next({ ...value, v: read.text });
       // Where no rule stands the cell takes it as a text, and whoever counts it says so.
-      if (rule) notify(read.said);
-      return rule ? asText(value, typed) : next(value);
+      if (!rule) return next(value);
+      notify(read.said);
+      return { ...worksheet.getCellRaw(row, col) };
     },
   });
 }

@@ -72,6 +72,37 @@ describe('UK, single-engine piston rating by experience since 1 October 2025, FC
   });
 });
 
+describe('UK, a national licence and the medical declaration', () => {
+  // ANO 2016, schedule 8, part 3 (R* as made): the rating has a period of its own, and no rating of Part-FCL is asked for.
+  it.each<[string, string, unknown[]]>([
+    ['on its last day', '2026-11-25', ['', 'CHECK', '2026-11-25']],
+    ['the day after', '2026-11-24', ['', 'NO', '2026-11-24']],
+    ['long before', '2028-02-29', ['', 'OK', '2028-02-29']],
+  ])('rating %s', (_, last, found) => {
+    const rows = list('UK', '2026-11-25', [flown('2026-11-01', { hours: 1 })], [['NPPL', 'yes'], ['NPPL class rating valid to', last]]);
+    expect(standing(rows, 'NPPL class rating')).toEqual(found);
+    expect(rows.some(([name]) => name === 'class rating')).toBe(false);
+    expect(item(rows, 'NPPL class rating')[6]).toContain('the hours that revalidate it are not judged');
+  });
+  it('is UNKNOWN without its date, and not asked of who has none', () => {
+    expect(standing(list('UK', '2026-11-25', [], [['NPPL', 'yes']]), 'NPPL class rating')).toEqual(['', 'UNKNOWN', '']);
+    expect(list('UK', '2026-11-25', []).some(([name]) => name === 'NPPL class rating')).toBe(false);
+  });
+  // R* (CAA): a declaration to the 70th birthday, then each for three years; within limits that nothing here can see, so CHECK at best.
+  it.each<[string, string, string]>([
+    ['2030-05-12', 'CHECK', 'private, by declaration'],
+    ['2026-11-25', 'CHECK', 'private, by declaration'],
+    ['2026-11-24', 'NO', 'private, by declaration'],
+  ])('declaration to %s is %s', (last, verdict, about) =>
+    expect(standing(list('UK', '2026-11-25', [], [['medical declaration valid to', last]]), `medical, ${about}`)).toEqual(['', verdict, last]));
+  it('a good certificate goes before it', () => {
+    const papers = [['medical examination', '2026-03-01'], ['birth date', '1980-01-01'], ['medical class', '2'], ['medical declaration valid to', '2050-01-01']] as const;
+    expect(standing(list('UK', '2026-11-25', [], papers), 'medical, private')[1]).toBe('OK');
+  });
+  it('is no paper of the other authority', () =>
+    expect(list('EASA', '2026-11-25', [], [['medical declaration valid to', '2050-01-01']]).filter(([name]) => String(name).startsWith('medical'))[0]?.[3]).toBe('UNKNOWN'));
+});
+
 describe('UK, FCL.060(b) and MED.A.045', () => {
   // R* (consolidated text of March 2022): at least 3 take-offs, approaches and landings in the preceding 90 days, in the type or class or an FFS of it.
   it('recent landings', () => {

@@ -157,7 +157,7 @@ export const commonTasks: RevalidationRule['tasks'] = [
   { name: 'hours with instructor', counts: { of: 'trainingHours' }, needed: 1 },
 ];
 
-export const medicalRules = (source: SourceId): [MedicalRule, PilotRule] => [
+export const medicalRules = (source: SourceId, instead: MedicalRule['instead'] = []): [MedicalRule, PilotRule] => [
   {
     kind: 'medical',
     item: 'medical',
@@ -172,6 +172,7 @@ export const medicalRules = (source: SourceId): [MedicalRule, PilotRule] => [
       { privilege: 'private', name: 'private' },
     ],
     least: 'private',
+    instead,
   },
   {
     kind: 'paper',
