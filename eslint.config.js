@@ -48,7 +48,7 @@ export default tseslint.config(
               subjects.map((subject) => `./functions/${subject}`),
               'The machinery knows no subject.',
             ),
-            ...['workbook', 'pictures', 'calendar'].map((shared) =>
+            ...['workbook', 'pictures', 'calendar', 'form'].map((shared) =>
               zone(
                 `./addon/${shared}`,
                 ['./addon/google', './addon/local', './addon/panel'],
@@ -80,6 +80,7 @@ export default tseslint.config(
       'addon/workbook/**',
       'addon/pictures/**',
       'addon/calendar/**',
+      'addon/form/**',
     ],
     rules: {
       'no-restricted-imports': ['error', { patterns: [{ group: ['@univerjs/*'], message: 'The grid engine belongs in addon/local only.' }] }],

@@ -28,7 +28,8 @@ export const panelBuild = (root: string, entry: string): BuildOptions & { readon
 /** `entry` is a path from the root; `data` are elements that the host reads out of the page's text. */
 export async function panelPage(root: string, entry: string, data = ''): Promise<string> {
   const { outputFiles, metafile } = await build(panelBuild(root, entry));
-  const style = await readFile(join(root, 'addon/panel/panel.css'), 'utf8');
+  const [own, form] = await Promise.all(['panel/panel.css', 'form/form.css'].map((file) => readFile(join(root, 'addon', file), 'utf8')));
+  const style = `${form}${own}`;
   const script = plainScript(outputFiles[0]?.text ?? '');
   const page = [
     '<!DOCTYPE html>', '<html lang="en">', '<head>', '<meta charset="utf-8">', '<meta name="viewport" content="width=device-width">',

@@ -4,13 +4,13 @@ import { dayNumber } from '../../core/basics/civilDate';
 import type { DateHost } from '../../functions/registry/dateHost';
 import { serialFromDate } from '../workbook/serialDates';
 import type { CellValue, FormulaCell } from '../workbook/snapshot';
+import { stillWorking } from '../workbook/waitingFormulas';
 
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 const secondsPerDay = 86_400;
 /** What Google Sheets shows while a formula waits for its answer. */
 const waiting = 'Loading...';
-const stillWorking = 'Some formulas are still being worked out. Wait until no cell shows Loading, then ask again.';
 
 export interface CellContents {
   /** The rectangle from A1 to the last cell that holds anything. */

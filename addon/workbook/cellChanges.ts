@@ -1,5 +1,5 @@
 // A change of cells that says what stood there before: it is made only where that still stands, and turned round it takes itself back.
-import type { CellValue, SheetSnapshot } from './snapshot';
+import type { CellPlace, CellValue, SheetSnapshot } from './snapshot';
 
 /** A text stays a text, whatever it begins with. */
 export type CellContent = CellValue | { readonly formula: string };
@@ -32,6 +32,19 @@ export function contentsOf({ values, formulas }: SheetSnapshot, row: number, col
     const formula = formulas.find((one) => one.row === row && one.column === column + index);
     return formula === undefined ? (values[row - 1]?.[column - 1 + index] ?? '') : { formula: formula.text };
   });
+}
+
+/** The sheet with something else in one cell. Answers stay as they were until the sheet is read again. */
+export function withContent(sheet: SheetSnapshot, { row, column }: CellPlace, content: CellContent): SheetSnapshot {
+  const isFormula = typeof content === 'object';
+  const others = sheet.formulas.filter((one) => one.row !== row || one.column !== column);
+  const width = Math.max(column, sheet.values[0]?.length ?? 0);
+  const values = Array.from({ length: Math.max(row, sheet.values.length) }, (_, down) =>
+    Array.from({ length: width }, (__, across) => sheet.values[down]?.[across] ?? ''),
+  );
+  const line = values[row - 1];
+  if (line !== undefined) line[column - 1] = isFormula ? '' : content;
+  return { ...sheet, values, formulas: isFormula ? [...others, { row, column, text: content.formula }] : others };
 }
 
 export const cellsIn = (changes: readonly CellsChanged[]): number =>

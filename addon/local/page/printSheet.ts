@@ -5,10 +5,8 @@ import type { FUniver } from '@univerjs/core/facade';
 import { element, escaped } from '../../pictures/svg';
 import { localToday } from '../../panel/localToday';
 import { sheetTemplates } from '../../../sheets-templates';
-import type { SheetTemplate } from '../../../sheets-templates/template';
+import { placedSheet, type PlacedSheet } from '../../workbook/pocket/placedSheet';
 import type { SheetSnapshot } from '../../workbook/snapshot';
-import { markOf } from '../engine/sheetMark';
-import { rangeNamesIn } from '../engine/workbookSnapshot';
 import type { Worksheet } from './cells';
 import { markupOf } from './drawnBox';
 import { elementNamed } from './elements';
@@ -107,19 +105,13 @@ const drawingsMarkup = (workbook: Workbook, sheet: Worksheet): string =>
     )
     .join('');
 
-function templateOf(workbook: Workbook, sheet: Worksheet): SheetTemplate | undefined {
-  const data = workbook.save();
-  const mark = markOf(data.sheets[sheet.getSheetId()] ?? {}, rangeNamesIn(data));
-  return sheetTemplates.find(({ key }) => key === mark?.key);
-}
-
 const footOf = (sheet: Worksheet): string => `${sheet.getSheetName()}, printed on ${localToday()}. ${elementNamed('caution').textContent ?? ''}`;
 const pageRule = (landscape: boolean, room: string): string =>
   element('style', {}, `@page { size: ${landscape ? 'landscape' : 'portrait'}; margin: ${room}; }`);
 
 /** The Trip sheet has a page of its own. */
-function fillWithTrip(shown: Worksheet, snapshot: SheetSnapshot, template: SheetTemplate): boolean {
-  const markup = tripOnPaper(shown.getSheet(), snapshot, template);
+function fillWithTrip(shown: Worksheet, placed: PlacedSheet): boolean {
+  const markup = tripOnPaper(shown.getSheet(), placed);
   if (markup === undefined) return false;
   const paper = elementNamed('paper');
   paper.innerHTML = pageRule(false, tripPage.margin) + element('p', {}, escaped(footOf(shown))) + markup;
@@ -130,9 +122,11 @@ function fillWithTrip(shown: Worksheet, snapshot: SheetSnapshot, template: Sheet
 function fill(workbook: Workbook, snapshotShown: () => SheetSnapshot): void {
   const shown = workbook.getActiveSheet();
   const sheet = shown.getSheet();
-  const template = templateOf(workbook, shown);
-  if (template?.key === 'trip' && fillWithTrip(shown, snapshotShown(), template)) return;
-  const landscape = template?.print.landscape === true;
+  const snapshot = snapshotShown();
+  const placed = placedSheet(sheetTemplates, snapshot);
+  if (placed?.template.key === 'trip' && fillWithTrip(shown, placed)) return;
+  // A sheet of an older version has the paper of its kind all the same.
+  const landscape = sheetTemplates.find(({ key }) => key === snapshot.mark?.key)?.print.landscape === true;
   const [across, down] = landscape ? [page.long, page.short] : [page.short, page.long];
   const table = tableOf(sheet, extentOf(sheet, across / squeezed));
   const toWidth = Math.min(1, across / table.width);

@@ -1,11 +1,10 @@
 // The trip on paper: one page of its own, from the cells of the Trip sheet as they stand now. The verdict, every item with its word and its
 // reason across the page, then what was typed and worked out in three columns, then the weather reports. Nothing is smaller than 8 points.
 import { element, escaped } from '../../pictures/svg';
-import { readArea, type Area } from '../../workbook/areas';
-import { placesNow } from '../../workbook/placesNow';
-import type { SheetSnapshot } from '../../workbook/snapshot';
+import type { Area } from '../../workbook/areas';
+import type { PlacedSheet } from '../../workbook/pocket/placedSheet';
+import { isVerdict, typingHelp as hasPicker } from '../../workbook/pocket/verdictWords';
 import { verdictTints } from '../../../sheets-templates/look';
-import type { SheetTemplate } from '../../../sheets-templates/template';
 import { tripLastRow, tripRows } from '../../../sheets-templates/trip/rows';
 import { shownAt, type Skeleton } from './printLayout';
 
@@ -42,7 +41,7 @@ const td = (text: string, attributes: Readonly<Record<string, string | number>> 
 const range = (first: number, last: number): number[] => Array.from({ length: Math.max(0, last - first + 1) }, (_, index) => first + index);
 
 const tinted = (word: string): Record<string, string> =>
-  word in verdictTints ? { class: 'word', style: `background:${verdictTints[word as keyof typeof verdictTints]}` } : { class: 'word' };
+  isVerdict(word) ? { class: 'word', style: `background:${verdictTints[word]}` } : { class: 'word' };
 
 function top(seen: Seen): string {
   const said = (place: string): string => {
@@ -71,14 +70,14 @@ function items(seen: Seen): string {
 }
 
 /** Words beside an entry that say how to type it, and tell nothing on paper. */
-const typingHelp = ['date', 'yes or no', 'Z, as 1430'];
+const typingHelp: ReadonlySet<string> = new Set([...hasPicker, 'Z, as 1430']);
 
 /** A section of one value a line has its unit behind the value. */
 function compact(head: readonly string[], filled: readonly (readonly string[])[]): (readonly string[])[] {
   const [value, unit] = [1, head.length - 1];
   const isSingle = head.slice(1).every((word) => word === '') && filled.every((line) => line.slice(value + 1, unit).every((text) => text === ''));
   const joined = (line: readonly string[]): string =>
-    [line[value] ?? '', line[unit] ?? ''].filter((text) => text !== '' && !typingHelp.includes(text)).join(' ');
+    [line[value] ?? '', line[unit] ?? ''].filter((text) => text !== '' && !typingHelp.has(text)).join(' ');
   const lines = [head, ...filled];
   if (isSingle) return lines.map((line) => [line[0] ?? '', joined(line)]);
   const used = head.map((_, index) => index).filter((index) => filled.some((line) => line[index] !== ''));
@@ -112,14 +111,12 @@ function reports(seen: Seen): string {
   return filled.length === 0 ? '' : table('reports', [heading, ...filled].map((text) => element('tr', {}, td(text))).join(''));
 }
 
-/** Undefined where it is not certain any more where everything stands, as in a sheet of an older version: then it is printed as it looks. */
-export function tripOnPaper(sheet: Skeleton, snapshot: SheetSnapshot, template: SheetTemplate): string | undefined {
-  const places = placesNow(template, snapshot);
-  if (places === undefined || snapshot.mark?.version !== template.version) return undefined;
+/** Undefined where it is not certain any more where everything stands: then the sheet is printed as it looks. */
+export function tripOnPaper(sheet: Skeleton, { areaNow }: PlacedSheet): string | undefined {
   const at = (place: string): Area => {
-    const now = places.range(place);
+    const now = areaNow(place);
     if (now === undefined) throw new Lost();
-    return readArea(now);
+    return now;
   };
   const seen: Seen = { at, shown: (row, column) => shownAt(sheet, row - 1, column - 1).trim() };
   try {

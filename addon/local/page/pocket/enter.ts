@@ -7,6 +7,7 @@ import {
   SheetsDataValidationValidatorService,
 } from '@univerjs/preset-sheets-data-validation';
 import { SetRangeValuesCommand, SheetInterceptorService } from '@univerjs/sheets';
+import { isoDay, notTaken, withPoint, type EntryRule } from '../../../workbook/pocket/typedEntry';
 import { serialFromIso } from '../../../workbook/serialDates';
 import { valuesStep } from '../../engine/valuesStep';
 import { entryContent } from '../../saved/withEntries';
@@ -25,13 +26,6 @@ export interface Editing {
   readonly workbook: Workbook;
 }
 
-/** What may be entered into a cell, by the rule that stands on it now. */
-export type EntryRule =
-  | { readonly kind: 'choices'; readonly choices: readonly string[] }
-  | { readonly kind: 'number'; readonly minimum: number }
-  | { readonly kind: 'date' }
-  | undefined;
-
 interface ListValidator {
   getList(rule: unknown, unitId: string, subUnitId: string): readonly string[];
 }
@@ -39,28 +33,25 @@ interface ListValidator {
 const ruleAt = ({ injector, workbook }: Editing, { sheet, row, column }: CellOf) =>
   injector.get(SheetDataValidationModel).getRuleByLocation(workbook.getId(), sheet.getSheetId(), row, column);
 
+/** What may be entered, by the rule that stands on the cell now. */
 export function ruleOf(editing: Editing, cell: CellOf): EntryRule {
   const rule = ruleAt(editing, cell);
   if (rule === undefined || rule === null) return undefined;
   const type = String(rule.type);
   if (type === 'date') return { kind: 'date' };
-  if (type === 'decimal' || type === 'whole') return { kind: 'number', minimum: Number(rule.formula1) };
+  if (type === 'decimal' || type === 'whole') return { kind: 'number', minimum: Number(rule.formula1), maximum: Number(rule.formula2) };
   if (type !== 'list') return undefined;
   const validator = editing.injector.get(DataValidatorRegistryService).getValidatorItem(type) as unknown as ListValidator;
   return { kind: 'choices', choices: validator.getList(rule, editing.workbook.getId(), cell.sheet.getSheetId()) };
 }
 
+/** What the rule says where it refuses. */
+export const helpOf = (editing: Editing, cell: CellOf): string => ruleAt(editing, cell)?.error ?? '';
+
 export function patternOf({ workbook }: Editing, { sheet, row, column }: CellOf): string {
   const raw = sheet.getSheet().getCellRaw(row, column);
   return workbook.getWorkbook().getStyles().getStyleByCell(raw)?.n?.pattern ?? '';
 }
-
-const isoDay = /^\d{4}-\d\d-\d\d$/;
-/** A number pad may have no point: 6,5 is meant as 6.5, but 1,500 could be two numbers. */
-const comma = /^[-+]?\d+,\d+$/;
-
-const twoNumbers = (text: string): string =>
-  `"${text}" can be two numbers. Type it without a comma: ${text.replace(',', '')} or ${text.replace(',', '.')}. Nothing was changed.`;
 
 function contentOf({ injector, workbook }: Editing, cell: CellOf, text: string, pattern: string): ICellData {
   if (text === '' || pattern === '@') return entryContent({ content: text });
@@ -76,8 +67,9 @@ function contentOf({ injector, workbook }: Editing, cell: CellOf, text: string, 
 /** Undefined where it was taken, else why not, in a sentence; then nothing was changed. */
 export async function enter(editing: Editing, cell: CellOf, given: string): Promise<string | undefined> {
   const pattern = patternOf(editing, cell);
-  if (pattern !== '@' && comma.test(given) && /,\d{3}$/.test(given)) return twoNumbers(given);
-  const text = pattern !== '@' && comma.test(given) ? given.replace(',', '.') : given;
+  const read = pattern === '@' ? { text: given } : withPoint(given);
+  if ('refusal' in read) return read.refusal;
+  const { text } = read;
   const { injector, workbook } = editing;
   const [unitId, sheetId, redoUndoId] = [workbook.getId(), cell.sheet.getSheetId(), generateRandomId(6)];
   const content = contentOf(editing, cell, text, pattern);
@@ -88,7 +80,7 @@ export async function enter(editing: Editing, cell: CellOf, given: string): Prom
   const standing = await injector.get(SheetsDataValidationValidatorService).validatorCell(unitId, sheetId, cell.row, cell.column);
   if (String(standing) === 'valid') return undefined;
   injector.get(IUndoRedoService).rollback(redoUndoId, unitId);
-  return `"${given}" is not taken here. ${rule.error ?? ''}`.trim();
+  return notTaken(given, helpOf(editing, cell));
 }
 
 /** Empties cells in one step. */

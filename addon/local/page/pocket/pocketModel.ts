@@ -1,60 +1,90 @@
-// The sheet in sight as the pocket view shows it: the sections of its description, and where their cells stand in this workbook now.
+// The sheet in sight as the pocket view shows it: its cells as the grid shows them, and the rules that stand on them now.
 import type { ICellData } from '@univerjs/core';
-import { address, columnLetter } from '../../../../sheets-templates/addresses';
 import { sheetTemplates } from '../../../../sheets-templates';
 import { styles } from '../../../../sheets-templates/look';
-import type { TemplateCell } from '../../../../sheets-templates/template';
-import { readArea, type Area } from '../../../workbook/areas';
-import { placesNow } from '../../../workbook/placesNow';
-import { pocketSheet, type PocketSheet } from '../../../workbook/pocket/sections';
+import { placedSheet } from '../../../workbook/pocket/placedSheet';
+import { pocketSheet } from '../../../workbook/pocket/sections';
+import type { FormCell, FormCells } from '../../../workbook/pocket/snapshotForm';
+import type { EntryRule } from '../../../workbook/pocket/typedEntry';
+import type { CellPlace, CellValue } from '../../../workbook/snapshot';
+import { valueOf } from '../../engine/workbookSnapshot';
 import { contentAt, type Worksheet } from '../cells';
 import type { LiveWorkbook } from '../liveWorkbook';
 import { shownAt } from '../printLayout';
-import type { CellOf } from './enter';
+import { helpOf, patternOf, ruleOf, type CellOf, type Editing } from './enter';
 
-export interface PocketModel {
+export interface PocketModel extends FormCells {
   readonly sheet: Worksheet;
-  readonly pocket: PocketSheet;
-  /** Undefined where it cannot be known any more. */
-  readonly cellOf: (cell: Pick<TemplateCell, 'row' | 'column'>) => CellOf | undefined;
-  /** Rows of a list now, counted from 0, and the cells of one of them. */
-  readonly rowsOf: (first: number, last: number, column: number) => readonly CellOf[];
+  /** Of a place counted from 1. */
+  readonly inGrid: (place: CellPlace) => CellOf;
 }
 
-/** As the grid shows it. */
-export const shownIn = ({ sheet, row, column }: CellOf): string => shownAt(sheet.getSheet(), row, column).trim();
-/** Of the tint of entries, as whoever looks at the grid sees it too. */
-export const isTinted = ({ sheet, row, column }: CellOf): boolean =>
-  sheet.getSheet().getComposedCellStyle(row, column).bg?.rgb === styles.input.background;
-export const contentIn = ({ sheet, row, column }: CellOf): ICellData => contentAt(sheet, row, column);
+/** Asked anew each time, since the grid goes on below. */
+class GridCell implements FormCell {
+  readonly row: number;
+  readonly column: number;
+
+  constructor(
+    private readonly editing: Editing,
+    private readonly cell: CellOf,
+  ) {
+    [this.row, this.column] = [cell.row + 1, cell.column + 1];
+  }
+
+  private get data(): ICellData {
+    return contentAt(this.cell.sheet, this.cell.row, this.cell.column);
+  }
+
+  get shown(): string {
+    return shownAt(this.cell.sheet.getSheet(), this.cell.row, this.cell.column).trim();
+  }
+
+  get content(): CellValue {
+    return valueOf(this.data);
+  }
+
+  get hasFormula(): boolean {
+    return Boolean(this.data.f);
+  }
+
+  /** Of the tint of entries, as whoever looks at the grid sees it too. */
+  get isEntry(): boolean {
+    return this.cell.sheet.getSheet().getComposedCellStyle(this.cell.row, this.cell.column).bg?.rgb === styles.input.background;
+  }
+
+  get pattern(): string {
+    return patternOf(this.editing, this.cell);
+  }
+
+  get rule(): EntryRule {
+    return ruleOf(this.editing, this.cell);
+  }
+
+  get help(): string {
+    return helpOf(this.editing, this.cell);
+  }
+
+  get goesTo(): string | undefined {
+    const goesTo: unknown = this.data.custom?.['goesTo'];
+    return typeof goesTo === 'string' ? goesTo : undefined;
+  }
+}
 
 /** Undefined for a sheet that is not one of this version's: it has the grid only. */
-export function pocketModel({ workbook, shown }: LiveWorkbook): PocketModel | undefined {
+export function pocketModel(editing: Editing, { workbook, shown }: LiveWorkbook): PocketModel | undefined {
   const sheet = workbook.getActiveSheet();
-  const { snapshot } = shown();
-  const template = sheetTemplates.find(({ key, version }) => key === snapshot.mark?.key && version === snapshot.mark.version);
-  const places = template === undefined ? undefined : placesNow(template, snapshot);
-  if (template === undefined || places === undefined) return undefined;
-  const known = new Map<string, Area | undefined>();
-  const areaNow = (range: string): Area | undefined => {
-    if (!known.has(range)) {
-      const now = places.range(range);
-      known.set(range, now === undefined ? undefined : readArea(now));
-    }
-    return known.get(range);
-  };
+  const placed = placedSheet(sheetTemplates, shown().snapshot);
+  if (placed === undefined) return undefined;
+  const inGrid = ({ row, column }: CellPlace): CellOf => ({ sheet, row: row - 1, column: column - 1 });
+  const cellAt = (place: CellPlace): FormCell => new GridCell(editing, inGrid(place));
   return {
     sheet,
-    pocket: pocketSheet(template),
-    cellOf: ({ row, column }) => {
-      const now = areaNow(address(row, column));
-      return now === undefined ? undefined : { sheet, row: now.row - 1, column: now.column - 1 };
+    inGrid,
+    pocket: pocketSheet(placed.template),
+    cellOf: (cell) => {
+      const now = placed.cellNow(cell);
+      return now === undefined ? undefined : cellAt(now);
     },
-    rowsOf: (first, last, column) => {
-      const letter = columnLetter(column);
-      const now = areaNow(`${letter}${first}:${letter}${last}`);
-      if (now === undefined || now.lastRow < now.row) return [];
-      return Array.from({ length: now.lastRow - now.row + 1 }, (_, index) => ({ sheet, row: now.row - 1 + index, column: now.column - 1 }));
-    },
+    rowsOf: (first, last, { column }) => placed.columnNow(first, last, column).map(cellAt),
   };
 }

@@ -5,15 +5,20 @@ import { SetRangeValuesMutation } from '@univerjs/sheets';
 import type { FUniver } from '@univerjs/core/facade';
 import { render } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { Form } from '../../../form/form';
+import { SheetForm } from '../../../form/sheetForm';
+import { Verdict } from '../../../form/verdict';
+import { localToday } from '../../../panel/localToday';
+import { tripFigures, tripNames, type TripNames } from '../../../workbook/pocket/tripFigures';
+import { markedSheets } from '../../saved/documentState';
+import { valuesNamed } from '../cells';
 import { markupOf } from '../drawnBox';
 import { elementNamed } from '../elements';
 import type { LiveWorkbook } from '../liveWorkbook';
 import { notify, notifyFailure } from '../notices';
 import { isUsersChange } from '../usersChange';
-import { emptyCells, enter, type CellOf } from './enter';
-import { Answer, isVerdict, Parts, Section, type PartsProps } from './parts';
+import { emptyCells, enter } from './enter';
 import { pocketModel, type PocketModel } from './pocketModel';
-import { tripFigures, tripNames, type TripItem, type TripNames } from './tripFigures';
 import { narrow, showPocket, themes, useTheme, wantsPocket } from './viewChoice';
 
 interface ViewProps {
@@ -83,36 +88,13 @@ function SheetChoice({ live: { workbook } }: ViewProps) {
 interface VerdictProps {
   readonly live: LiveWorkbook;
   readonly names: TripNames | undefined;
-  /** Something was entered whose answers are not there yet. */
   readonly working: boolean;
 }
 
-const inShort = ({ item, reason }: TripItem): string => `${item}: ${reason}`;
-
-/** In sight at all times; opened, it tells every reason. */
-function Verdict({ live, names, working }: VerdictProps) {
+function TripVerdict({ live: { workbook }, names, working }: VerdictProps) {
   if (names === undefined) return null;
-  const { verdict, items, judgedOn } = tripFigures(live, names);
-  const first = items.find(({ word }) => isVerdict(word));
-  return (
-    <details class="verdict" aria-busy={working}>
-      <summary>
-        {working ? <b class="word UNKNOWN">...</b> : <Answer text={verdict} />}
-        <span class="reason" role="status">
-          {working ? 'working it out' : first === undefined ? `${names.sheet}, ${judgedOn}` : inShort(first)}
-        </span>
-      </summary>
-      {!working &&
-        items.map((one) => (
-          <p key={one.item}>
-            <Answer text={one.word} /> {inShort(one)}
-          </p>
-        ))}
-      <p>
-        {names.sheet}, {judgedOn}. {elementNamed('caution').textContent}
-      </p>
-    </details>
-  );
+  const figures = tripFigures(names, (name) => valuesNamed(workbook, name), localToday());
+  return <Verdict figures={figures} sheet={names.sheet} working={working} caution={elementNamed('caution').textContent ?? ''} />;
 }
 
 function Top(props: ViewProps & VerdictProps) {
@@ -125,7 +107,7 @@ function Top(props: ViewProps & VerdictProps) {
           Grid
         </button>
       </div>
-      <Verdict {...props} />
+      <TripVerdict {...props} />
       <p class={saved.startsWith('NOT SAVED') ? 'saving failed' : 'saving'}>{saved}</p>
     </header>
   );
@@ -160,19 +142,13 @@ function Foot({ injector }: ViewProps) {
   );
 }
 
-function Sheet(props: ViewProps & { readonly model: PocketModel | undefined; readonly edits: Pick<PartsProps, 'editing' | 'submit' | 'empty'> }) {
+function Sheet(props: ViewProps & { readonly model: PocketModel | undefined; readonly edits: Pick<Form, 'submit' | 'empty'> }) {
   const { model, live, edits } = props;
   if (model === undefined) return <p>This sheet is not one of this version's own, so it is shown as a grid only: press "Grid" above.</p>;
-  const parts = { model, ...edits, goTo: (id: string) => void live.workbook.setActiveSheet(id) };
-  const { top, sections } = model.pocket;
-  const judged = sections.filter(({ title }) => title === 'Judged');
+  const form: Form = { ...model, ...edits, goTo: (id) => void live.workbook.setActiveSheet(id) };
   return (
     <main key={model.sheet.getSheetId()}>
-      {/* Of the trip, the verdict and its reasons stand above already. */}
-      <Parts {...parts} parts={judged.length === 0 ? top : top.filter((part) => part.kind === 'said' && part.cell.style === 'subtitle')} />
-      {[...judged, ...sections.filter((one) => !judged.includes(one))].map((section) => (
-        <Section key={section.title} {...parts} section={section} />
-      ))}
+      <SheetForm form={form} />
       <Drawings {...props} model={model} />
     </main>
   );
@@ -182,8 +158,11 @@ function Pocket(props: ViewProps) {
   const [, moved] = useChanges(props);
   const [[model, names], setFound] = useState<readonly [PocketModel | undefined, TripNames | undefined]>([undefined, undefined]);
   const [open, setOpen] = useState(0);
-  useEffect(() => setFound([pocketModel(props.live), tripNames(props.live)]), [moved]);
-  const editing = { injector: props.injector, workbook: props.live.workbook };
+  const { workbook } = props.live;
+  const editing = { injector: props.injector, workbook };
+  const find = (): void =>
+    setFound([pocketModel(editing, props.live), tripNames(markedSheets(workbook.save()), workbook.getActiveSheet().getSheetName())]);
+  useEffect(find, [moved]);
   /** Until the answers are there, the verdict of before is not shown. */
   const work = (done: () => Promise<string | undefined> | undefined): void => {
     setOpen((count) => count + 1);
@@ -198,12 +177,11 @@ function Pocket(props: ViewProps) {
   };
   // What the file says of the last time is no answer of today's.
   useEffect(() => work(() => undefined), []);
-  const edits = {
-    editing,
-    submit: (cell: CellOf, text: string) => work(() => enter(editing, cell, text)),
-    empty: (cells: readonly CellOf[]) =>
+  const edits: Pick<Form, 'submit' | 'empty'> = {
+    submit: (cell, text) => work(() => model && enter(editing, model.inGrid(cell), text)),
+    empty: (cells) =>
       work(() => {
-        emptyCells(editing, cells);
+        if (model !== undefined) emptyCells(editing, cells.map(model.inGrid));
         return undefined;
       }),
   };
@@ -218,6 +196,7 @@ function Pocket(props: ViewProps) {
 
 export function offerPocket(api: FUniver, injector: Injector, live: LiveWorkbook): void {
   const place = elementNamed('pocket');
+  place.classList.add('form');
   const follow = (wanted: boolean): void => {
     document.body.classList.toggle('pocket', wanted);
     elementNamed('grid').inert = wanted;

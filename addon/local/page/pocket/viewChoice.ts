@@ -6,6 +6,7 @@ const themeMemory = 'rampwright-colours';
 
 /** Below this width a grid has no room. */
 export const narrow = matchMedia('(max-width: 899px)');
+const dark = matchMedia('(prefers-color-scheme: dark)');
 
 export function wantsPocket(): boolean {
   const chosen = localStorage.getItem(viewMemory);
@@ -22,8 +23,14 @@ export const themes = { device: "The device's colours", day: 'Day, high contrast
 export function useTheme(): readonly [theme: string, set: (theme: string) => void] {
   const [theme, setTheme] = useState(localStorage.getItem(themeMemory) ?? 'device');
   useEffect(() => {
-    document.documentElement.dataset['colours'] = theme;
     localStorage.setItem(themeMemory, theme);
+    const show = (): void => {
+      const night = theme === 'night' || (theme === 'device' && dark.matches);
+      document.documentElement.dataset['colours'] = night ? 'night' : 'day';
+    };
+    show();
+    dark.addEventListener('change', show);
+    return () => dark.removeEventListener('change', show);
   }, [theme]);
   return [theme, setTheme];
 }

@@ -1,54 +1,38 @@
-// Sections of the pocket view: lines of a label with entries and answers, and lists whose rows are cards.
+// Sections of a form: lines of a label with entries and answers, and lists whose rows are cards.
 import { useState } from 'preact/hooks';
-import { verdictTints } from '../../../../sheets-templates/look';
-import type { PocketPart, PocketSection, PocketValue } from '../../../workbook/pocket/sections';
-import type { CellOf, Editing } from './enter';
+import type { PocketPart, PocketSection, PocketValue } from '../workbook/pocket/sections';
+import { isVerdict, typingHelp, worstFirst } from '../workbook/pocket/verdictWords';
 import { Entry } from './entry';
-import { contentIn, isTinted, shownIn, type PocketModel } from './pocketModel';
+import type { Form, FormCell } from './form';
 
 export interface PartsProps {
-  readonly model: PocketModel;
-  readonly editing: Editing;
-  readonly submit: (cell: CellOf, text: string) => void;
-  readonly empty: (cells: readonly CellOf[]) => void;
-  readonly goTo: (sheetId: string) => void;
+  readonly form: Form;
 }
 
 type Line = Extract<PocketPart, { readonly kind: 'line' }>;
 type List = Extract<PocketPart, { readonly kind: 'list' }>;
 
-export const isVerdict = (word: string): boolean => word in verdictTints;
-
 export const Answer = ({ text }: { readonly text: string }) =>
   isVerdict(text) ? <b class={`word ${text}`}>{text}</b> : <span class="answer">{text === '' ? '–' : text}</span>;
 
-const textOf = (cell: CellOf | undefined): string => (cell === undefined ? '' : shownIn(cell));
+const textOf = (cell: FormCell | undefined): string => cell?.shown ?? '';
 
 /** The note of an entry without a label says what it is. */
 const labelOf = ({ label, values }: Line): string =>
   label === '' && values[0]?.isEntry === true ? (values[0].cell.note ?? '').replace(/\.$/, '') : label;
 
-const headOf = (model: PocketModel, { head, headCell }: PocketValue): string => (headCell === undefined ? head : textOf(model.cellOf(headCell)));
+const headOf = ({ cellOf }: Form, { head, headCell }: PocketValue): string => (headCell === undefined ? head : textOf(cellOf(headCell)));
 
 interface ValueProps extends PartsProps {
   readonly value: PocketValue;
-  readonly cell: CellOf | undefined;
+  readonly cell: FormCell | undefined;
   readonly label: string;
 }
 
-function Value({ value, cell, label, editing, submit }: ValueProps) {
+function Value({ value, cell, label, form }: ValueProps) {
   if (cell === undefined) return <span class="answer">see the grid</span>;
-  if (!value.isEntry || !isTinted(cell)) return <Answer text={shownIn(cell)} />;
-  return (
-    <Entry
-      editing={editing}
-      cell={cell}
-      label={label}
-      isNumber={value.cell.style === 'input'}
-      isReport={/^(?:METAR|TAF)\b/.test(label)}
-      submit={submit}
-    />
-  );
+  if (!value.isEntry || !cell.isEntry) return <Answer text={cell.shown} />;
+  return <Entry cell={cell} label={label} isNumber={value.cell.style === 'input'} isReport={/^(?:METAR|TAF)\b/.test(label)} submit={form.submit} />;
 }
 
 /** Rows that a call lays out have their label in their first cell. */
@@ -60,9 +44,6 @@ function spilled({ label, values }: Line, texts: readonly string[]): { readonly 
 /** Letters that have room beside others. */
 const longest = 20;
 
-/** Words that say how to type what has a picker here. */
-const typingHelp: ReadonlySet<string> = new Set(['date', 'yes or no']);
-
 /** Names need more room than numbers: then each value has a row of its own. */
 const lookOf = (values: readonly PocketValue[]): string => {
   if (values.length < 2) return 'line';
@@ -70,11 +51,11 @@ const lookOf = (values: readonly PocketValue[]): string => {
 };
 
 function LineShown({ part, ...props }: PartsProps & { readonly part: Line }) {
-  const cells = part.values.map(({ cell }) => props.model.cellOf(cell));
+  const cells = part.values.map(({ cell }) => props.form.cellOf(cell));
   const texts = cells.map(textOf);
   if (part.values.every(({ isEntry }, index) => !isEntry && texts[index] === '')) return null;
   const { label, skipped } = spilled({ ...part, label: labelOf(part) }, texts);
-  const unit = part.unit === undefined ? '' : textOf(props.model.cellOf(part.unit));
+  const unit = part.unit === undefined ? '' : textOf(props.form.cellOf(part.unit));
   const values = part.values.slice(skipped);
   const isBlank = ({ isEntry }: PocketValue, index: number): boolean => !isEntry && texts[index + skipped] === '' && values.length > 1;
   return (
@@ -84,7 +65,7 @@ function LineShown({ part, ...props }: PartsProps & { readonly part: Line }) {
         {unit !== '' && !typingHelp.has(unit) && <small> {unit}</small>}
       </span>
       {values.map((value, index) => {
-        const head = values.length > 1 ? headOf(props.model, value) : '';
+        const head = values.length > 1 ? headOf(props.form, value) : '';
         if (isBlank(value, index) && (head === '' || value.cell.style === 'reason')) return null;
         return (
           <span
@@ -102,12 +83,12 @@ function LineShown({ part, ...props }: PartsProps & { readonly part: Line }) {
 
 interface Card {
   readonly number: number;
-  readonly cells: readonly (CellOf | undefined)[];
+  readonly cells: readonly (FormCell | undefined)[];
   readonly texts: readonly string[];
 }
 
-function cardsOf(model: PocketModel, { first, last, columns }: List): Card[] {
-  const rows = columns.map(({ cell }) => model.rowsOf(first, last, cell.column));
+function cardsOf({ rowsOf }: Form, { first, last, columns }: List): Card[] {
+  const rows = columns.map(({ cell }) => rowsOf(first, last, cell));
   const count = Math.max(0, ...rows.map((one) => one.length));
   return Array.from({ length: count }, (_, index) => {
     const cells = rows.map((one) => one[index]);
@@ -127,7 +108,7 @@ function CardShown({ card, part, ...props }: PartsProps & { readonly card: Card;
   const verdict = words.find(isVerdict);
   const filled = part.columns.flatMap(({ isEntry }, index) => {
     const cell = card.cells[index];
-    return isEntry && cell !== undefined && isTinted(cell) && shownIn(cell) !== '' ? [cell] : [];
+    return isEntry && cell?.isEntry === true && cell.shown !== '' ? [cell] : [];
   });
   return (
     <details class="card" onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
@@ -142,7 +123,7 @@ function CardShown({ card, part, ...props }: PartsProps & { readonly card: Card;
       </summary>
       {open &&
         part.columns.map((value, index) => {
-          const head = headOf(props.model, value);
+          const head = headOf(props.form, value);
           return (
             <div class="line" key={value.cell.column}>
               <span class="label">{head}</span>
@@ -153,7 +134,7 @@ function CardShown({ card, part, ...props }: PartsProps & { readonly card: Card;
           );
         })}
       {open && filled.length > 0 && (
-        <button type="button" onClick={() => props.empty(filled)}>
+        <button type="button" onClick={() => props.form.empty(filled)}>
           Empty this row
         </button>
       )}
@@ -163,7 +144,7 @@ function CardShown({ card, part, ...props }: PartsProps & { readonly card: Card;
 
 function ListShown({ part, ...props }: PartsProps & { readonly part: List }) {
   const [[most, added], set] = useState([cardsAtOnce, 0]);
-  const cards = cardsOf(props.model, part);
+  const cards = cardsOf(props.form, part);
   const filled = cards.filter((card) => isFilled(part.columns, card));
   const free = cards.filter((card) => !filled.includes(card));
   const takesEntries = part.columns.some(({ isEntry }) => isEntry);
@@ -188,12 +169,12 @@ function ListShown({ part, ...props }: PartsProps & { readonly part: List }) {
   );
 }
 
-function Said({ part, model, goTo }: PartsProps & { readonly part: Extract<PocketPart, { readonly kind: 'said' }> }) {
-  const cell = model.cellOf(part.cell);
+function Said({ part, form: { cellOf, goTo } }: PartsProps & { readonly part: Extract<PocketPart, { readonly kind: 'said' }> }) {
+  const cell = cellOf(part.cell);
   const text = textOf(cell);
   if (text === '' || cell === undefined) return null;
-  const goesTo: unknown = contentIn(cell).custom?.['goesTo'];
-  if (typeof goesTo !== 'string') return <p class={part.cell.style}>{text}</p>;
+  const { goesTo } = cell;
+  if (goesTo === undefined) return <p class={part.cell.style}>{text}</p>;
   return (
     <button type="button" class="link" onClick={() => goTo(goesTo)}>
       {text}
@@ -223,9 +204,9 @@ const hasEntries = ({ parts }: PocketSection): boolean =>
   );
 
 /** How often each word of a verdict stands in a section, the worst first: what is folded away must not hide a NO. */
-function wordsIn({ parts }: PocketSection, model: PocketModel): [string, number][] {
-  const words = parts.flatMap((part) => (part.kind === 'line' ? part.values.map(({ cell }) => textOf(model.cellOf(cell))) : []));
-  return ['NO', 'UNKNOWN', 'CHECK', 'OK'].flatMap((word): [string, number][] => {
+function wordsIn({ parts }: PocketSection, { cellOf }: Form): [string, number][] {
+  const words = parts.flatMap((part) => (part.kind === 'line' ? part.values.map(({ cell }) => textOf(cellOf(cell))) : []));
+  return worstFirst.flatMap((word): [string, number][] => {
     const count = words.filter((one) => one === word).length;
     return count === 0 ? [] : [[word, count]];
   });
@@ -237,7 +218,7 @@ export function Section({ section, ...props }: PartsProps & { readonly section: 
     <details class="section" open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
       <summary>
         <h2>{section.title}</h2>
-        {wordsIn(section, props.model).map(([word, count]) => (
+        {wordsIn(section, props.form).map(([word, count]) => (
           <b key={word} class={`word ${word}`}>
             {count > 1 ? `${count} ${word}` : word}
           </b>

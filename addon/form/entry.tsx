@@ -1,29 +1,26 @@
 // One entry, as large as a thumb: a list of choices, a day, a number pad, a box for a report, or a line of text.
 import { useEffect, useState } from 'preact/hooks';
-import { isDatePattern } from '../../../workbook/datePattern';
-import { isoFromSerial } from '../../../workbook/serialDates';
-import { patternOf, ruleOf, type CellOf, type Editing, type EntryRule } from './enter';
-import { contentIn, shownIn } from './pocketModel';
+import { isDatePattern } from '../workbook/datePattern';
+import { isoDay, type EntryRule } from '../workbook/pocket/typedEntry';
+import { isoFromSerial } from '../workbook/serialDates';
+import type { Form, FormCell } from './form';
 
 export interface EntryProps {
-  readonly editing: Editing;
-  readonly cell: CellOf;
+  readonly cell: FormCell;
   /** What it is called, for whoever does not see where it stands. */
   readonly label: string;
   /** A number, by the look of its cell. */
   readonly isNumber: boolean;
   readonly isReport: boolean;
-  readonly submit: (cell: CellOf, text: string) => void;
+  readonly submit: Form['submit'];
 }
 
 /** What stands in the cell, as it would be typed. */
-function typedIn(cell: CellOf, pattern: string): string {
-  const { v, f } = contentIn(cell);
-  if (v === undefined || v === null || v === '') return '';
-  if (typeof v === 'number' && isDatePattern(pattern)) return Number.isInteger(v) ? isoFromSerial(v) : shownIn(cell);
+function typedIn({ content, shown, hasFormula, pattern }: FormCell): string {
+  if (content === '') return '';
+  if (typeof content === 'number' && isDatePattern(pattern)) return Number.isInteger(content) ? isoFromSerial(content) : shown;
   // A number of fixed digits (0630) is typed as it is shown; others without the marks of thousands and in full.
-  if (typeof v === 'number' && !f && !/^0+$/.test(pattern)) return String(v);
-  return shownIn(cell);
+  return typeof content === 'number' && !hasFormula && !/^0+$/.test(pattern) ? String(content) : shown;
 }
 
 interface Field {
@@ -110,13 +107,13 @@ function padFor(rule: EntryRule, isNumber: boolean, isDay: boolean, pattern: str
   return isNumber && /[#.]|^0000$/.test(pattern) ? 'decimal' : 'text';
 }
 
-export function Entry({ editing, cell, label, isNumber, isReport, submit }: EntryProps) {
-  const [rule, pattern] = [ruleOf(editing, cell), patternOf(editing, cell)];
-  const value = typedIn(cell, pattern);
+export function Entry({ cell, label, isNumber, isReport, submit }: EntryProps) {
+  const { rule, pattern } = cell;
+  const value = typedIn(cell);
   const field = { value, label, submit: (text: string) => submit(cell, text) };
   if (isReport) return <Report {...field} />;
   if (rule?.kind === 'choices') return <Choices {...field} choices={rule.choices} />;
-  const isDay = (rule?.kind === 'date' || isDatePattern(pattern)) && (value === '' || /^\d{4}-\d\d-\d\d$/.test(value));
+  const isDay = (rule?.kind === 'date' || isDatePattern(pattern)) && (value === '' || isoDay.test(value));
   const mayBeNegative = rule?.kind === 'number' ? rule.minimum < 0 : !/^0+$/.test(pattern);
   return <Line {...field} pad={padFor(rule, isNumber, isDay, pattern)} mayBeNegative={mayBeNegative} />;
 }

@@ -1,10 +1,8 @@
 // The verdict of the trip to which the sheet in sight belongs, with its reasons, for the top of every sheet.
-import { asOfName } from '../../../../sheets-templates/asOf';
-import { localToday } from '../../../panel/localToday';
-import { isoFromSerial } from '../../../workbook/serialDates';
-import { markedSheets } from '../../saved/documentState';
-import { valuesNamed } from '../cells';
-import type { LiveWorkbook } from '../liveWorkbook';
+import { asOfName } from '../../../sheets-templates/asOf';
+import { isoFromSerial } from '../serialDates';
+import type { SheetMark } from '../snapshot';
+import { isVerdict, worstFirst } from './verdictWords';
 
 /** Names in this workbook: a copied trip has its own. */
 export interface TripNames {
@@ -27,10 +25,14 @@ export interface TripFigures {
   readonly judgedOn: string;
 }
 
+interface Marked {
+  readonly name: string;
+  readonly mark: SheetMark;
+}
+
 /** Of the set of the sheet in sight, else of the first trip; undefined where there is none. */
-export function tripNames({ workbook }: LiveWorkbook): TripNames | undefined {
-  const marked = markedSheets(workbook.save());
-  const set = marked.find(({ sheetId }) => sheetId === workbook.getActiveSheet().getSheetId())?.mark.set;
+export function tripNames(marked: readonly Marked[], inSight: string): TripNames | undefined {
+  const set = marked.find(({ name }) => name === inSight)?.mark.set;
   const trips = marked.filter(({ mark }) => mark.key === 'trip');
   const trip = trips.find(({ mark }) => mark.set === set) ?? trips[0];
   if (trip === undefined) return undefined;
@@ -44,18 +46,23 @@ export function tripNames({ workbook }: LiveWorkbook): TripNames | undefined {
   };
 }
 
-const worstFirst = ['NO', 'UNKNOWN', 'CHECK'];
-
-export function tripFigures({ workbook }: LiveWorkbook, { verdict, reasons, day }: TripNames): TripFigures {
-  const [word] = valuesNamed(workbook, verdict)[0] ?? [];
-  const rows = valuesNamed(workbook, reasons).map(([item, one, reason]) => ({ item: String(item), word: String(one), reason: String(reason) }));
-  const known = new Set([...worstFirst, 'OK']);
-  const [asOf] = valuesNamed(workbook, day)[0] ?? [];
+/** `valuesNamed` tells what stands in the cells behind a name, nothing where the name is gone; `today` in ISO form. */
+export function tripFigures(
+  { verdict, reasons, day }: TripNames,
+  valuesNamed: (name: string) => readonly (readonly unknown[])[],
+  today: string,
+): TripFigures {
+  const [word] = valuesNamed(verdict)[0] ?? [];
+  const rows = valuesNamed(reasons).map(([item, one, reason]) => ({ item: String(item), word: String(one), reason: String(reason) }));
+  const [asOf] = valuesNamed(day)[0] ?? [];
   const iso = typeof asOf === 'number' ? isoFromSerial(asOf) : '';
   return {
     // What is no word of a verdict, an error above all, is UNKNOWN here too.
-    verdict: typeof word === 'string' && known.has(word) ? word : 'UNKNOWN',
-    items: [...worstFirst.flatMap((one) => rows.filter((row) => row.word === one)), ...rows.filter((row) => !known.has(row.word))],
-    judgedOn: iso === '' ? 'the day (as_of on Start) is not known' : `judged on ${iso}${iso === localToday() ? '' : ', not today'}`,
+    verdict: typeof word === 'string' && isVerdict(word) ? word : 'UNKNOWN',
+    items: [
+      ...worstFirst.filter((one) => one !== 'OK').flatMap((one) => rows.filter((row) => row.word === one)),
+      ...rows.filter((row) => !isVerdict(row.word)),
+    ],
+    judgedOn: iso === '' ? 'the day (as_of on Start) is not known' : `judged on ${iso}${iso === today ? '' : ', not today'}`,
   };
 }
