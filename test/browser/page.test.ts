@@ -65,6 +65,16 @@ describe('the page', () => {
     await expect.poll(() => textOf(page, 'sentence')).toBe('The formula divides by zero or by a blank cell.');
   });
 
+  it('takes as plain text what documents make lists and headings of', async () => {
+    for (const [index, text] of ['A. Somebody', '1. Item', '* star', '# heading', 'a) first'].entries()) {
+      const cell = `E${18 + index}`;
+      await clickCell(page, cell);
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+      await expect.poll(() => shown(page, cell)).toBe(text);
+    }
+  });
+
   it('refuses an entry that is out of its limits, and keeps the old one', async () => {
     await clickCell(page, 'B2');
     await page.keyboard.type('99999');

@@ -40,6 +40,7 @@ import type { CellErrors } from '../engine/cellErrors';
 import { functionHelp } from './functionHelp';
 import { keepFormulas } from './keepFormulas';
 import { patchPainting } from './patchPainting';
+import { keepTypingPlain } from './plainTyping';
 import { patchTints } from './patchTints';
 
 /** The grid tells how far it is with these, and has no words for them itself. */
@@ -96,6 +97,7 @@ export function startGrid(container: string, book: CellErrors): Grid {
     },
     logLevel: LogLevel.ERROR,
   });
+  keepTypingPlain(univer.__getInjector().get(ICommandService));
   const keepFormulasOf = keepFormulas(univer.__getInjector().get(ICommandService));
   registerPresets(univer, [
     UniverSheetsCorePreset({
