@@ -106,12 +106,13 @@ describe('the page', () => {
     expect(await page.locator('.chart').count()).toBe(1);
   });
 
-  it('does not write over a file that was changed elsewhere, and says so', async () => {
-    const elsewhere = (await readFile(workbook.filePath, 'utf8')).replace('A tiny sheet, invented', 'Changed elsewhere');
-    await writeFile(workbook.filePath, elsewhere);
+  it('puts its entries together with those of a file that was changed elsewhere, and shows them', async () => {
+    await writeFile(workbook.filePath, (await readFile(workbook.filePath, 'utf8')).replace('A tiny sheet, invented', 'Changed elsewhere'));
     await typeInto(page, 'A10', '1000');
-    await expect.poll(() => textOf(page, 'saved')).toContain('NOT SAVED: The file was changed elsewhere');
-    expect((await readFile(workbook.filePath, 'utf8')) === elsewhere).toBe(true);
+    await untilSaved(page);
+    const kept = await readFile(workbook.filePath, 'utf8');
+    expect([kept.includes('Changed elsewhere'), kept.includes('"v":1000')]).toEqual([true, true]);
+    await expect.poll(() => shown(page, 'A1')).toBe('Changed elsewhere');
   });
 
   it('asked no other machine for anything, and reported no error', () => {
