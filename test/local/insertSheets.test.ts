@@ -134,7 +134,7 @@ describe('one sheet', () => {
 
   it('makes a set of its own where the set it reads has one already', async () => {
     const { data, inserted, reads } = withSheetsInserted(await savedAfter(sheetTemplates), sheetTemplates, ['currency']);
-    expect([inserted, reads]).toEqual([['Currency log 2'], ['Start', 'Manual tables']]);
+    expect([inserted, reads]).toEqual([['Currency log 2'], ['Start', 'Fields', 'Manual tables']]);
     const workbook = await openSaved(data);
     const snapshot = workbook.snapshot();
     expect(sheetIn(snapshot, 'Currency log 2').mark?.set).toBe('rampwright-2');
@@ -150,11 +150,12 @@ describe('one sheet', () => {
         .inserted;
     expect(await insertedAfter('something else')).toEqual(['Currency log 2']);
     expect(await insertedAfter('')).toEqual(['Currency log 2']);
-    expect(await insertedAfter('', keys)).toEqual(['Start 2', 'Currency log 2', 'Manual tables 2']);
+    expect(await insertedAfter('', keys)).toEqual(['Start 2', 'Currency log 2', 'Fields 2', 'Manual tables 2']);
     const later = sheetTemplates.map((template) => (template.key === 'start' ? { ...template, version: template.version + 1 } : template));
     expect(withSheetsInserted(await savedAfter(sheetTemplates), later, ['currency']).inserted).toEqual([
       'Start 2',
       'Currency log 2',
+      'Fields 2',
       'Manual tables 2',
     ]);
   });
