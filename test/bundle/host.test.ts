@@ -186,7 +186,7 @@ describe("the workbook through the panel's door", () => {
     expect(snapshot.names.find(({ name }) => name === 'as_of')).toEqual({ name: 'as_of', sheet: 'Start', range: 'A6' });
     expect(snapshot.selected).toEqual({ sheet: 'Trip sheet', row: 3, column: 2 });
     const shown = answerOf(await ask('readWorkbook', { sheets: 'shown' })) as WorkbookSnapshot;
-    expect(shown.sheets.map(({ name }) => name)).toEqual(['Start', 'Trip sheet']);
+    expect(shown.sheets.map(({ name }) => name)).toEqual(['Trip sheet', 'Start']);
   });
 
   it('is refused while a formula is being worked out', async () => {

@@ -319,7 +319,7 @@ describe('the sheets of ours', () => {
 
   it("draws the pilot's item of the row, and the next lapse from any other row", () => {
     const currency = workbook.sheets.find(({ name }) => name === 'Currency log')?.values ?? [];
-    const [first, last] = [currency.findIndex(([item]) => item === 'item') + 2, 44];
+    const [first, last] = [currency.findIndex(([item]) => item === 'item') + 2, 45];
     expect(see('Currency log', first + 1).of).toBe(`${String(currency[first]?.[0])}: Currency log, row ${first + 1}`);
     const next = currency
       .slice(first - 1, last)
@@ -430,13 +430,13 @@ describe('cells that do not hold what they should', () => {
           sheet.name !== 'Currency log'
             ? sheet.values
             : sheet.values.map((line, index) =>
-                index < 39 || index > 75 ? line : line.map((_, column) => (index === 39 && column === 0 ? '#ERROR!' : '')),
+                index < 40 || index > 76 ? line : line.map((_, column) => (index === 40 && column === 0 ? '#ERROR!' : '')),
               ),
       })),
     };
     expect(see('Currency log', 42, 1, failed)).toMatchObject({
-      of: 'PILOT_STATUS: Currency log, row 41',
-      words: 'Nothing to draw: PILOT_STATUS in A40 shows &quot;#ERROR!&quot;.',
+      of: 'PILOT_STATUS: Currency log, row 42',
+      words: 'Nothing to draw: PILOT_STATUS in A41 shows &quot;#ERROR!&quot;.',
     });
   });
 

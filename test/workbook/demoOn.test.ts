@@ -76,9 +76,14 @@ function callIn(template: SheetTemplate, name: string): { readonly given: readon
 
 const listOn = (day: string, name: 'PILOT_STATUS' | 'AIRCRAFT_STATUS'): unknown[][] => {
   const log = sheetOn(day, 'currency');
-  const given = callIn(log, name).given.map((one) =>
-    one.startsWith('"') ? one.slice(1, -1) : one === 'as_of' ? day : one.includes(':') ? valuesOf(log, one) : valuesOf(log, one)[0]?.[0],
-  );
+  const valueOf = (one: string): unknown => {
+    if (one.startsWith('"')) return one.slice(1, -1);
+    if (one === 'as_of') return day;
+    const [range = '', sheet] = one.split('!').reverse();
+    const values = valuesOf(sheet === "'Fields'" ? sheetOn(day, 'fields') : log, range);
+    return range.includes(':') ? values : values[0]?.[0];
+  };
+  const given = callIn(log, name).given.map(valueOf);
   return call(name, ...given) as unknown[][];
 };
 const verdictsOf = (rows: readonly unknown[][], column: number): string[] => rows.map((row) => String(row[column])).filter((word) => word !== '');
