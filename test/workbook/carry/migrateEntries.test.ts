@@ -236,7 +236,7 @@ describe('out of sheets that the user changed', () => {
     ['a number typed over a formula', 'trip', { row: tripRows.timeEnRoute, column: 2 }, 31],
     ['a date as text', 'ledger', { row: 30, column: 16 }, '2026-11-30'],
     ['a yes or no', 'start', { row: 30, column: 4 }, true],
-    ['a text in the column of entries', 'card', { row: 51, column: 2 }, 'FL'],
+    ['a text in the column of entries', 'card', { row: 21, column: 2 }, 'FL'],
   ] as const)('refuses %s that has no place', (_what, key, place, content) => {
     const { refusals, entries } = migrateEntries(typedOver(demo, nameOf(key), [{ ...place, content }]), 'one', sheetTemplates);
     expect(entries).toEqual([]);
