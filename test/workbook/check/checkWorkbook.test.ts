@@ -71,7 +71,7 @@ describe('the demo', () => {
     expect(report).toMatchObject({ compared: computedFormulas, callsInAll: 35, said: [] });
     expect(report.calls.map(({ sheet, calls }) => [sheet, calls])).toEqual([
       ['Trip working', 16],
-      ['Route', 2],
+      ['Route', 3],
       ['Descent and hold card', 4],
       ['Weight and balance', 2],
       ['Data ledger', 4],
