@@ -126,6 +126,7 @@ describe('a manual as it is printed', () => {
       'grid whole: 4 pressure altitude x 4 temperature; no weight',
       'grid whole: 4 pressure altitude; no weight; no temperature',
       'grid whole: 4 pressure altitude x 4 temperature; no weight',
+      'none: one speed and one flow for every leg',
     ]);
   });
 
