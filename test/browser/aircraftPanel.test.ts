@@ -110,9 +110,9 @@ describe.each([
     await takePicture(page, `aircraft-panel-${scheme}`);
     const before = contentOf(tables());
     await press('Write into Manual tables');
-    expect(await said('done')).toMatch(/^Written: Take-off distance of Quillon Four, 33 rows, in A21:L53 of "Manual tables"/);
-    expect([1, 2, 3, 4, 6, 12].map((column) => tables().cell(21, column).value)).toEqual(['Quillon Four', 'kg', 'ft', '\u00b0C', 'm', '']);
-    expect([2, 3, 4, 5, 6, 12].map((column) => tables().cell(37, column).value)).toEqual([1000, 3000, 30, '', 1405, 'see the mark * in the manual']);
+    expect(await said('done')).toMatch(/^Written: Take-off distance of Quillon Four, 33 rows, in A22:L54 of "Manual tables"/);
+    expect([1, 2, 3, 4, 6, 12].map((column) => tables().cell(22, column).value)).toEqual(['Quillon Four', 'kg', 'ft', '\u00b0C', 'm', '']);
+    expect([2, 3, 4, 5, 6, 12].map((column) => tables().cell(38, column).value)).toEqual([1000, 3000, 30, '', 1405, 'see the mark * in the manual']);
     await press(/^Undo: Take-off distance of Quillon Four, 33 rows$/);
     await page.getByText('Every cell holds what it held before.').waitFor();
     expect(contentOf(tables())).toEqual(before);
@@ -124,17 +124,17 @@ describe.each([
     await answerEverything();
     await answer(/has \d+ rows there/, 'replace them');
     await page.getByText('33 rows go into').waitFor();
-    tables().cell(100, 1).value = 'Quillon Four';
+    tables().cell(101, 1).value = 'Quillon Four';
     await press('Write into Manual tables');
     expect(await said('refused')).toBe('Not done. The sheet was changed since you looked. Read again what would be written, then press once more.');
-    expect(tables().cell(22, 2).value).toBe(2050);
+    expect(tables().cell(23, 2).value).toBe(2050);
     await press('Write into Manual tables');
-    expect(await said('done')).toContain('in A21:L53 of "Manual tables"');
-    expect([tables().cell(22, 2).value, tables().cell(100, 1).value]).toEqual([1000, '']);
-    tables().cell(22, 2).value = 1001;
+    expect(await said('done')).toContain('in A22:L54 of "Manual tables"');
+    expect([tables().cell(23, 2).value, tables().cell(101, 1).value]).toEqual([1000, '']);
+    tables().cell(23, 2).value = 1001;
     await press(/^Undo/);
     expect(await said('refused')).toBe('Not done. Cells of "Manual tables" were changed since you looked, so nothing was written. Look again.');
-    expect(tables().cell(23, 2).value).toBe(1000);
+    expect(tables().cell(24, 2).value).toBe(1000);
   });
 
   it('an aircraft is looked over, saved, taken in under another name, copied and removed, each value shown first', async () => {

@@ -63,10 +63,10 @@ export const loadingSlips: readonly Slip[] = [
   ['a corner of 72 for 82', corner(82, 2150, { arm: 72 }), entries, 'CHECK', 'arm 72'],
   [
     'a fuel arm of an aircraft with a slip in its name',
-    [{ sheet: 'tables', cell: 'AK21', value: 'Quilon Four' }],
+    [{ sheet: 'tables', cell: 'AK22', value: 'Quilon Four' }],
     'Aircraft tables',
     'UNKNOWN',
-    'row 21 (Quilon Four)',
+    'row 22 (Quilon Four)',
   ],
   ['a trip longer than the fuel', typed('trip', { 'minutesTyped.departure': 400 }), takeoff, 'UNKNOWN', 'only 48 is on board'],
   ['a corner of 920 for 92', corner(92, 2650, { arm: 920 }), entries, 'CHECK', 'arm 920'],
