@@ -35,25 +35,25 @@ const written = () => said('done').getByText('Written: Take-off distance of Quil
 
 it('writes what was shown, judged by the trip at once, and both undos take it back', { timeout: 240_000 }, async () => {
   await showSheet(page, 'Manual tables');
-  const before = await shown(page, 'F30');
+  const before = await shown(page, 'F31');
   await panel.getByRole('button', { name: 'Begin' }).click();
   await said('done').waitFor();
   await fill();
   await writeButton().click();
   await written();
-  expect([await shown(page, 'B21'), await shown(page, 'B22'), await shown(page, 'F22'), await shown(page, 'F37')]).toEqual([
+  expect([await shown(page, 'B22'), await shown(page, 'B23'), await shown(page, 'F23'), await shown(page, 'F38')]).toEqual([
     'lb, up to',
     '2,300',
     '1,300',
     '3,050',
   ]);
-  expect(await shown(page, 'A40')).toBeFalsy();
+  expect(await shown(page, 'A41')).toBeFalsy();
   await page.setViewportSize({ width: 1280, height: 800 });
   await takePicture(page, 'local-aircraft');
   expect(await valueNamed(page, 'trip_verdict')).not.toBe('');
   await clickCell(page, 'A3');
   await page.keyboard.press('Control+z');
-  await expect.poll(() => shown(page, 'F30')).toBe(before);
+  await expect.poll(() => shown(page, 'F31')).toBe(before);
   await panel.getByRole('button', { name: /^Undo: / }).click();
   await said('refused').getByText('were changed since you looked').waitFor();
   // What was seen is no longer what stands there: the first press only shows that.
@@ -64,5 +64,5 @@ it('writes what was shown, judged by the trip at once, and both undos take it ba
   await written();
   await panel.getByRole('button', { name: /^Undo: / }).click();
   await said('done').getByText('Every cell holds what it held before.').waitFor();
-  expect(await shown(page, 'F30')).toBe(before);
+  expect(await shown(page, 'F31')).toBe(before);
 });
