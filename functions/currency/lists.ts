@@ -1,4 +1,5 @@
 // Sheet functions of the currency log: the pilot's list and the aircraft's list, each in one call.
+import { exampleFleet, exampleLog } from './exampleRecords';
 import { aircraftStanding } from '../../core/currency/aircraftList';
 import { useOf } from '../../core/currency/aircraftUse';
 import { civilDateFromDayNumber, dayNumber } from '../../core/basics/civilDate';
@@ -79,22 +80,7 @@ export const PILOT_STATUS = laying({
   notes: `${ruleWords} The log must reach back as far as the rules do; who flew, and under which conditions, it cannot show. Instrument tasks done after a lapse of more than six calendar months restore nothing until a proficiency check. Days before CHECK are common practice, no source.`,
   examples: [
     {
-      arguments: [
-        [
-          ['date', 'aircraft', 'day landings', 'day full stop', 'night landings', 'night full stop'],
-          ['2025-01-01', 'North', 1, 1, '', ''],
-          ['2025-01-20', 'North', 2, '', '', ''],
-          ['2025-02-01', 'South', 5, 5, '', ''],
-        ],
-        [
-          ['aircraft', 'category', 'class'],
-          ['North', 'airplane', 'single-engine land'],
-          ['South', 'airplane', 'multi-engine land'],
-        ],
-        [['flight review', '2023-04-10', '']],
-        '2025-03-31',
-        'FAA',
-      ],
+      arguments: [exampleLog, exampleFleet, [['flight review', '2023-04-10', '']], '2025-03-31', 'FAA'],
       gives: [
         [
           'passengers, single-engine land',

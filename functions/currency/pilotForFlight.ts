@@ -1,4 +1,5 @@
 // The sheet function by which a trip hears the pilot's list: only what this flight needs, to its last day.
+import { exampleFleet, exampleLog } from './exampleRecords';
 import { dayNumber } from '../../core/basics/civilDate';
 import { tripDays } from '../../core/basics/flightRows';
 import { pilotForFlight, type PilotFlight, type PilotRow } from '../../core/currency/pilotForFlight';
@@ -84,17 +85,8 @@ export const PILOT_FOR_FLIGHT = laying({
   examples: [
     {
       arguments: [
-        [
-          ['date', 'aircraft', 'day landings', 'day full stop', 'night landings', 'night full stop'],
-          ['2025-01-01', 'North', 1, 1, '', ''],
-          ['2025-01-20', 'North', 2, '', '', ''],
-          ['2025-02-01', 'South', 5, 5, '', ''],
-        ],
-        [
-          ['aircraft', 'category', 'class'],
-          ['North', 'airplane', 'single-engine land'],
-          ['South', 'airplane', 'multi-engine land'],
-        ],
+        exampleLog,
+        exampleFleet,
         [
           ['flight review', '2023-04-10', ''],
           ['medical examination', '2024-06-15', ''],

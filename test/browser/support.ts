@@ -165,6 +165,21 @@ export const valueNamed = (page: Page, name: string): Promise<unknown> =>
      return workbook.getSheetByName(sheet.replace(/^'|'$/g, '')).getRange(range).getValue();`,
   );
 
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Where the middle of a cell is drawn. */
+export const centreOf = (page: Page, cell: string): Promise<Point> =>
+  inPage(
+    page,
+    `const box = workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getCellRect();
+     const canvases = [...document.querySelectorAll('canvas')].sort((a, b) => b.width * b.height - a.width * a.height);
+     const grid = canvases[0].getBoundingClientRect();
+     return { x: grid.left + box.x + box.width / 2, y: grid.top + box.y + box.height / 2 };`,
+  );
+
 /**
  * Until the cell is the selected one, for a moment at most: a grid that was hidden for the printer lays itself out anew, and a click meanwhile
  * goes elsewhere. A cell that is out of sight is never selected; the click still gives the keyboard to the grid.
@@ -175,13 +190,7 @@ export async function clickCell(page: Page, cell: string): Promise<void> {
   for (let attempt = 0; attempt < 4; attempt += 1) {
     // Long enough that two clicks are no double click, which would open the cell.
     if (attempt > 0) await page.waitForTimeout(700);
-    const { x, y } = await inPage<{ x: number; y: number }>(
-      page,
-      `const box = ${range}.getCellRect();
-       const canvases = [...document.querySelectorAll('canvas')].sort((a, b) => b.width * b.height - a.width * a.height);
-       const grid = canvases[0].getBoundingClientRect();
-       return { x: grid.left + box.x + box.width / 2, y: grid.top + box.y + box.height / 2 };`,
-    );
+    const { x, y } = await centreOf(page, cell);
     await page.mouse.click(x, y);
     await page.waitForTimeout(150);
     if (await inPage<boolean>(page, isSelected)) return;

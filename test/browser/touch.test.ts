@@ -2,12 +2,7 @@
 import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hostPublished, type PublishedHost } from './publishedSupport';
-import { inPage, launch, onDemoDay, showSheet, takePicture, until, untilCalculated } from './support';
-
-interface Point {
-  readonly x: number;
-  readonly y: number;
-}
+import { centreOf, inPage, launch, onDemoDay, showSheet, takePicture, until, untilCalculated, type Point } from './support';
 
 describe('the grid under a finger', () => {
   let host: PublishedHost;
@@ -17,14 +12,6 @@ describe('the grid under a finger', () => {
 
   const selected = (): Promise<string> => inPage(page, 'return workbook.getActiveRange().getA1Notation();');
   const topRow = (): Promise<number> => inPage(page, 'return workbook.getActiveSheet().getScrollState().sheetViewStartRow;');
-  const centreOf = (cell: string): Promise<Point> =>
-    inPage(
-      page,
-      `const box = workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getCellRect();
-       const [canvas] = [...document.querySelectorAll('canvas')].sort((a, b) => b.width * b.height - a.width * a.height);
-       const grid = canvas.getBoundingClientRect();
-       return { x: grid.left + box.x + box.width / 2, y: grid.top + box.y + box.height / 2 };`,
-    );
   const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', points: readonly Point[]): Promise<unknown> =>
     fingers.send('Input.dispatchTouchEvent', { type, touchPoints: [...points] });
   const drag = async (from: Point, to: Point, restMilliseconds: number): Promise<void> => {
@@ -55,7 +42,7 @@ describe('the grid under a finger', () => {
   });
 
   it('is tapped, and the cell is selected', async () => {
-    const { x, y } = await centreOf('B8');
+    const { x, y } = await centreOf(page, 'B8');
     await page.touchscreen.tap(x, y);
     await expect.poll(selected).toBe('B8');
   });
@@ -72,14 +59,14 @@ describe('the grid under a finger', () => {
 
   it('is pressed for a moment, and a move then selects a range without scrolling', async () => {
     const before = await topRow();
-    await drag(await centreOf('B9'), await centreOf('B13'), 700);
+    await drag(await centreOf(page, 'B9'), await centreOf(page, 'B13'), 700);
     await expect.poll(selected).toBe('B9:B13');
     expect(await topRow()).toBe(before);
     await takePicture(page, 'touch-range');
   });
 
   it('is tapped twice, and takes what is typed', async () => {
-    const { x, y } = await centreOf('B8');
+    const { x, y } = await centreOf(page, 'B8');
     await page.touchscreen.tap(x, y);
     await page.touchscreen.tap(x, y);
     await page.waitForTimeout(400);
