@@ -1,6 +1,7 @@
 // Every sheet, in the order in which they stand in the workbook.
 import { currencyLogSheet } from './currency/sheet';
 import { dataLedgerSheet } from './ledger/sheet';
+import { daySheet } from './day/sheet';
 import { descentHoldCard } from './card/sheet';
 import { loadListSheet } from './due/sheet';
 import { duesSheet } from './dues/sheet';
@@ -22,6 +23,7 @@ export const sheetTemplates: readonly SheetTemplate[] = withKeys([
   routeSheet,
   descentHoldCard,
   weightAndBalanceSheet,
+  daySheet,
   dataLedgerSheet,
   loadListSheet,
   duesSheet,

@@ -11,6 +11,7 @@ export const sheetNames: Readonly<Record<SheetKey, string>> = {
   route: 'Route',
   card: 'Descent and hold card',
   balance: 'Weight and balance',
+  day: 'Flights of the day',
   ledger: 'Data ledger',
   due: 'Load list',
   dues: 'Dues',
@@ -49,7 +50,7 @@ export const tripCells = {
 
 /** All that is typed on the Trip sheet, with what stands among it. */
 export const tripEntryRanges = {
-  entries: `B${tripRows.aircraft}:D${tripRows.data}`,
+  entries: `B${tripRows.aircraft}:D${tripRows.takenOn}`,
   reports: `A${tripRows.metars.first}:A${tripRows.tafs.last}`,
 } as const;
 
@@ -91,6 +92,9 @@ export const routeCells = {
   minutes: 'H3',
   fuel: 'K3',
   parts: area(answer.first, 2, answer.last, 2),
+  /** Of each part: its leg, and its minutes. */
+  legs: area(answer.first, 1, answer.last, 1),
+  legMinutes: area(answer.first, 14, answer.last, 14),
   lastGroundspeed: `D${wholeRows.lastGroundspeed}`,
   lastCourse: `D${wholeRows.lastCourse}`,
   winds: area(airList.first, airFrom, airList.last + 1, airFrom + 2),

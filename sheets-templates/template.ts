@@ -4,7 +4,7 @@ import type { TemplateKeys } from './keys';
 import type { FormatName, StyleName } from './look';
 
 export type SheetKey =
-  'start' | 'trip' | 'working' | 'route' | 'card' | 'balance' | 'ledger' | 'due' | 'dues' | 'statement' | 'currency' | 'fields' | 'tables';
+  'start' | 'trip' | 'working' | 'route' | 'card' | 'balance' | 'day' | 'ledger' | 'due' | 'dues' | 'statement' | 'currency' | 'fields' | 'tables';
 
 /**
  * How a date of the demonstration moves when its sheet is written on another day than `demoDay`. trip: with the days of the trip. A series: with

@@ -1,6 +1,7 @@
 // What the panel may ask of the spreadsheet it stands beside. Each host answers in its own way: Google Sheets through
 // google.script.run, the local workbook through messages between frames. Everything is plain data, so that it survives both.
 
+import type { FlightPlan } from '../workbook/addFlight';
 import type { CarriedSheet } from '../workbook/carriedInputs';
 import type { CellsChanged } from '../workbook/cellChanges';
 import type { EntryWritten } from '../workbook/tripEntries';
@@ -52,6 +53,14 @@ interface PanelQuestions {
   changeCells: {
     readonly given: { readonly changes: readonly CellsChanged[] };
     readonly answer: { readonly cells: number };
+  };
+  /**
+   * Copies the sheets of a trip, so that they read one another, and writes into the copies and onto Flights of the day: all of it or nothing.
+   * Answers with the names of the copies, that of the Trip sheet first.
+   */
+  addFlight: {
+    readonly given: Pick<FlightPlan, 'sheet' | 'entries' | 'listed'>;
+    readonly answer: { readonly copies: readonly string[] };
   };
   /** Adds sheets by key; nothing is overwritten. */
   insertSheets: {

@@ -26,7 +26,9 @@ const typedWeather = ofPlaces('altimeter', 'temperature', 'windFrom', 'wind', 'g
 const ofWay = ofPlaces('field', 'runwayName', 'groundspeed', 'minutesTyped');
 /** The pilot, the climb speed, contingency, reserve and the last good days stay. */
 const ofTrip = ['firstDay', 'lastDay', 'passengers', 'night', 'instrument', 'judgeDescent', 'judgeHold', 'fuelFlow', 'holding'];
-const ofLeg = ['takeoffTime', 'gradient', ...ofWay, ...typedWeather];
+/** What belongs to one flight. Of the flight before it nothing is known to a trip that is begun anew. */
+export const ofLeg = ['takeoffTime', 'gradient', ...ofWay, ...typedWeather];
+const ofFlightBefore = ['beforeTo', 'beforeLands', 'beforeFuel', 'beforeMinutes', 'takenOn'];
 
 const emptied = (sheet: SheetSnapshot, keys: readonly string[]): EntryWritten[] =>
   cellsOf(sheet, keys)
@@ -49,7 +51,7 @@ export function newTrip(workbook: WorkbookSnapshot, templates: readonly SheetTem
   return {
     sheet: trip.name,
     day: dayOf(trip),
-    entries: emptied(trip, [...ofTrip, ...ofLeg, 'metars.report', 'tafs.report']),
+    entries: emptied(trip, [...ofTrip, ...ofLeg, ...ofFlightBefore, 'metars.report', 'tafs.report']),
     said: `Emptied on "${trip.name}": days, times, fields, runways, groundspeeds, typed weather, reports, and every yes or no. The pilot, the climb speed, contingency, reserve and last good days stay, and so do the loads and the fuel on Weight and balance: look at them.`,
   };
 }
@@ -97,7 +99,7 @@ export function nextLeg(workbook: WorkbookSnapshot, templates: readonly SheetTem
     column: list.column,
     content: valueAt(trip, { ...list, row: list.row + 1 }),
   }));
-  const entries = holding(emptied(trip, [...ofLeg, 'metars.report', 'tafs.report']), [
+  const entries = holding(emptied(trip, [...ofLeg, ...ofFlightBefore, 'metars.report', 'tafs.report']), [
     { sheet: trip.name, row: departure.row, column: departure.column, content: arrived },
     ...moved,
   ]);

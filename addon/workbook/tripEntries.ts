@@ -10,6 +10,8 @@ export interface EntryWritten {
   readonly column: number;
   /** "" empties the cell. */
   readonly content: CellValue;
+  /** The content is a formula, written with commas; any other text stays a text. */
+  readonly formula?: true;
   /** For a cell that may have no format yet, such as a day below the last tinted row of a list. */
   readonly numberFormat?: string;
 }

@@ -15,6 +15,7 @@ const linked: readonly (readonly [SheetKey, string])[] = [
   ['route', 'Legs with winds, times and fuel, the climb and the descent set in; the sun at the places of the trip.'],
   ['card', 'Crossing restrictions, a descent by schedule and winds, and an unexpected hold; the panel draws both.'],
   ['balance', 'Stations, fuel, the envelope drawn, and the three points of the flight.'],
+  ['day', 'Up to four trips of a day after one another: the verdict of each, and one for all.'],
   ['ledger', 'Which card in which aircraft must be loaded by when; what each load was; licences and what they cost.'],
   ['due', 'What to load now and at the next visit of each aircraft, with boxes to tick. Prints on one page.'],
   ['dues', 'Members, costs, payments and rates of exchange of a period, and what each member owes, to the cent.'],
@@ -66,7 +67,7 @@ const legend: TemplateCell[] = [
 export const startSheet: DeclaredSheet = {
   key: 'start',
   name: sheetNames.start,
-  version: 5,
+  version: 6,
   rows: legendRow + 15,
   columns: 6,
   columnWidths: [190, 640, 20, 190, 84, 74],

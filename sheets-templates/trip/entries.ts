@@ -130,6 +130,12 @@ const fuelPerHour = `=IFERROR(${ofAircraft('fuel in')}&" an hour","an hour")`;
 const minutes = (column: 'B' | 'D'): string =>
   `=IFERROR(IF(ISNUMBER(${column}${rows.minutesTyped}),${column}${rows.minutesTyped},IF(AND(ISNUMBER(${column}${rows.distance}),${column}${rows.groundspeed}>0),${column}${rows.distance}/${column}${rows.groundspeed}*60,"")),"")`;
 
+/** Formula text: minutes to the alternate by the route, from overhead the destination at the level, the cruise and the wind of its last leg. */
+export const alternateByRoute = `IFERROR(INDEX(${ofRoute('legMinutes')},MATCH("alternate",${ofRoute('legs')},0)),"")`;
+/** Formula text: what is typed of the way to the alternate takes the place of the route's. */
+export const alternateTyped = `OR(ISNUMBER(D${rows.minutesTyped}),N(D${rows.groundspeed})>0)`;
+const alternateMinutes = `=IF(OR(NOT(${byRoute}),D${rows.field}="",${alternateTyped},D${rows.minutesTyped}<>""),${minutes('D').slice(1)},IF(ISNUMBER(${alternateByRoute}),${alternateByRoute},""))`;
+
 const fuelCells: TemplateCell[] = [
   ...line(
     rows.fuelHeading,
@@ -168,10 +174,10 @@ const fuelCells: TemplateCell[] = [
   ...shown(
     rows.timeEnRoute,
     'time en route',
-    { B: orOfRoute(minutes('B'), 'minutes'), D: minutes('D') },
+    { B: orOfRoute(minutes('B'), 'minutes'), D: alternateMinutes },
     'minutes',
     'whole',
-    'As typed; else distance / groundspeed, without approach.',
+    'As typed; else distance / groundspeed, without approach. By the route: to the alternate from overhead the destination, where nothing is typed of it.',
   ),
   ...forPlaces(rows.fuelFlow, 'fuel flow, typed', { B: undefined }, fuelPerHour, 'one', 'Blank: the cruise fuel flow of the aircraft list.'),
   ...forPlaces(rows.contingency, 'contingency', { B: 5 }, '% of trip fuel', 'whole', 'For what cannot be foreseen; your own.'),

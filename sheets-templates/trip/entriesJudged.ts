@@ -1,6 +1,6 @@
 // The item "Entries" of the Trip sheet: what is missing, what looks like a typing error; and what was typed beside a report.
 import { placeColumns, placeNames, tripRows as rows } from './rows';
-import { aircraftFlow, aircraftSpeed, byRoute, ofRoute, working } from './entries';
+import { aircraftFlow, aircraftSpeed, alternateByRoute, alternateTyped, byRoute, ofRoute, working } from './entries';
 import { landingFactorCell, limitCell, takeoffFactorCell } from '../start/settings';
 import { workingRows } from '../working/rows';
 
@@ -85,6 +85,9 @@ const shorterThanTheWay = (column: 'B' | 'D', words: string): string => {
 const straightMinutes = `IF(ISNUMBER(${at('B', rows.minutesTyped)}),${at('B', rows.minutesTyped)},${working(`G${workingRows.legs.first}`)}/${at('B', rows.groundspeed)}*60)`;
 const besideRoute = `IF(${byRoute},IFERROR(IF(ABS(${straightMinutes}-${ofRoute('minutes')})*100>20*${ofRoute('minutes')},"the route takes "&ROUND(${ofRoute('minutes')},0)&" minutes, what is typed "&ROUND(${straightMinutes},0),""),""),"")`;
 
+/** Minutes typed to the alternate, or its groundspeed, for less than the route takes; more is a detour. */
+const shortOfRoute = `IF(AND(${byRoute},${hasPlace("D")},${alternateTyped},N(${at("D", rows.timeEnRoute)})>0),IFERROR(IF(${at('D', rows.timeEnRoute)}*100<80*${alternateByRoute},"to the alternate the route takes "&ROUND(${alternateByRoute},0)&" minutes, what is typed "&ROUND(${at('D', rows.timeEnRoute)},0),""),""),"")`;
+
 /** Typed weather that nobody hears, since there is no wind typed with it. */
 const unheard = (column: string, row: number, words: string): string =>
   `IF(AND(${at(column, row)}<>"",NOT(ISNUMBER(${at(column, rows.wind)}))),"${words} (${placeNames[column as 'B']}) typed without a wind is not used","")`;
@@ -116,6 +119,7 @@ const doubts = joined('; ', [
   shorterThanTheWay('B', 'to the destination'),
   besideRoute,
   shorterThanTheWay('D', 'to the alternate'),
+  shortOfRoute,
   said(`AND(${hasPlace('D')},${at('D', rows.field)}=${at('C', rows.field)})`, 'the alternate is the destination'),
   beside(at('B', rows.fuelFlow), aircraftFlow, 30, 'fuel flow'),
   ...limitDoubts,

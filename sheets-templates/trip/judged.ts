@@ -8,7 +8,8 @@ import type { TemplateCell } from '../template';
 import { workingRows } from '../working/rows';
 import { weatherCell } from '../working/weatherAnswers';
 import { alternateLanding, brief, ofBrief } from './briefJudged';
-import { byRoute, ofRoute, working } from './entries';
+import { alternateByRoute, alternateTyped, byRoute, ofRoute, working } from './entries';
+import { flightBeforeItem } from './flightBefore';
 import { entriesReason, entriesVerdict, typedReason, typedVerdict } from './entriesJudged';
 import { allDays, endDay, firstDay, notJudged, type Item } from './item';
 import { kept } from './listsJudged';
@@ -70,10 +71,14 @@ const switched = (row: number, label: string, word: string, reason: string): Ite
 const fuelWords = [verdictOf(ofBrief(workingRows.fuelBrief, 'B')).slice(1), `IF(${byRoute},${verdictOf(ofRoute('verdict')).slice(1)},"OK")`];
 const fuelVerdict = `=${worstOfWords(fuelWords)}`;
 
+/** By the route: what the way to the alternate is worked out from. */
+const alternateSaid = `IF(OR(NOT(${byRoute}),D${rows.field}=""),"",IF(${alternateTyped},"; to the alternate "&IF(ISNUMBER(D${rows.minutesTyped}),"the minutes typed","by the groundspeed typed")&IF(ISNUMBER(${alternateByRoute}),", in the place of "&ROUND(${alternateByRoute},0)&" min by the route",""),"; to the alternate by the route, from overhead"))`;
+
 /** A reason may be a text about the cell of its verdict. */
 const items: readonly Item[] = [
   ['Entries', entriesVerdict, entriesReason],
   ['Dates', datesVerdict, datesReason],
+  flightBeforeItem,
   pointOf('Loading, take-off', 'take-off'),
   pointOf('Loading, landing', 'landing'),
   pointOf('Loading, zero fuel', 'zero fuel'),
@@ -93,7 +98,7 @@ const items: readonly Item[] = [
   [
     'Fuel',
     fuelVerdict,
-    `=IFERROR(${ofBrief(workingRows.fuelBrief, 'C')}&"",${fuelLacks(numberOfAircraft('climb fuel, extra').slice(1))})&IF(${byRoute},"; trip fuel and time by the route: "&${ofRoute('reason')},"")`,
+    `=IFERROR(${ofBrief(workingRows.fuelBrief, 'C')}&"",${fuelLacks(numberOfAircraft('climb fuel, extra').slice(1))})&IF(${byRoute},"; trip fuel and time by the route: "&${ofRoute('reason')},"")&${alternateSaid}`,
   ],
   switched(rows.judgeDescent, 'Descent', descentWord, descentSaid),
   switched(rows.judgeHold, 'Hold', verdictOf(card(hold.verdict)).slice(1), `IFERROR(${card(hold.reason)}&"","not computed, see the card")`),

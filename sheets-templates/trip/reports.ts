@@ -21,7 +21,7 @@ const pasted = (kind: string, first: number, reports: readonly string[]): Templa
   reports.map((report, index) => cell(first + index, 1, report, 'inputText', { note: `${kind}, ${placeOf(index)}.`, reportOf: demoTrip.firstDay }));
 
 export const reportCells: TemplateCell[] = [
-  ...line(rows.reportsHeading, 1, ['7  Weather reports, pasted', 'heading'], ...Array.from({ length: 8 }, (): Field => ['', 'heading'])),
+  ...line(rows.reportsHeading, 1, ['8  Weather reports, pasted', 'heading'], ...Array.from({ length: 8 }, (): Field => ['', 'heading'])),
   cell(
     rows.reportsHelp,
     1,

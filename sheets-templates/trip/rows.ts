@@ -44,12 +44,18 @@ const left = rowsFrom(6, {
   medical: row,
   inspections: row,
   data: row,
+  beforeHeading: row,
+  beforeTo: row,
+  beforeLands: row,
+  beforeFuel: row,
+  beforeMinutes: row,
+  takenOn: row,
 });
 
 /** Columns G to I: the items judged, and what the other sheets work out. */
 const right = rowsFrom(6, {
   judgedHeads: row,
-  judged: rows(25),
+  judged: rows(26),
   loadingHeading: below(1, row),
   takeoffWeight: row,
   landingWeight: row,

@@ -9,6 +9,7 @@ import { computedCellsItem } from './computedCells';
 import { byRoute, fieldNames, leftHalf, ofRoute, runwayNames, summaryLine, timesFromChoices, working } from './entries';
 import { judgedCells, tripVerdictRanges } from './judged';
 import { overallCells } from './overall';
+import { flightBeforeCells } from './flightBefore';
 import { reportCells } from './reports';
 import { tripEntryRows, tripLastRow, tripRows as rows } from './rows';
 import { whileDemo } from '../demo/inUse';
@@ -33,6 +34,7 @@ const validations: readonly Validation[] = [
   number(places(rows.altimeter), 25, 1090, 'Altimeter setting: 25 to 32.5 inches of mercury, or 850 to 1,090 hectopascals.'),
   number(places(rows.temperature), -60, 60, 'Temperature in degrees Celsius.'),
   number(`B${rows.wind}:D${rows.gust}`, 0, 150, 'Knots.'),
+  number(`B${rows.takenOn}`, 0, 10000, 'Fuel taken on since the flight before, in the fuel unit of the aircraft list; blank: none.'),
 ];
 
 const { judged } = rows;
@@ -74,7 +76,7 @@ const summaryCells: TemplateCell[] = [
   ...summaryLine(rows.holdLimit, 'hold speed limit', ofHold('speed limit'), 'kt indicated', 'whole'),
 ];
 
-const worked = [...leftHalf, ...summaryCells, ...judgedCells, ...reportCells];
+const worked = [...leftHalf, ...flightBeforeCells, ...summaryCells, ...judgedCells, ...reportCells];
 
 const keys: TemplateKeys = {
   entries: entriesIn(worked, tripEntryRows, { 2: 'departure', 3: 'destination', 4: 'alternate' }),
@@ -87,7 +89,7 @@ const keys: TemplateKeys = {
 export const tripSheet: DeclaredSheet = {
   key: 'trip',
   name: sheetNames.trip,
-  version: 6,
+  version: 7,
   rows: tripLastRow + 1,
   columns: 9,
   columnWidths: [176, 96, 96, 96, 86, 12, 128, 80, 448],

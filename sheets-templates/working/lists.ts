@@ -5,9 +5,10 @@ import { ledgerColumns } from '../ledger/places';
 import type { Block } from '../layout';
 import { listHeads, spillBlock, type Look } from '../lists';
 import { numberOfAircraft, ofAircraft, usableFuel } from '../manual/sheet';
-import { balanceCells, routeCells, sheetNames, tripCells } from '../places';
+import { balanceCells, sheetNames, tripCells } from '../places';
 import { formulaCall, type TemplateCell } from '../template';
 import { tripRows as trip } from '../trip/rows';
+import { byRoute, climbExtra } from './climbExtra';
 import { onTrip } from './places';
 import { workingRows as rows } from './rows';
 
@@ -54,9 +55,6 @@ const fuelRule = `=IF(ISNUMBER(SEARCH("FAA",${rulesChosen})),"faa",IF(OR(ISNUMBE
 
 const balance = (place: string): string => on(sheetNames.balance, place);
 const ofList = (formula: string): string => formula.slice(1);
-const byRoute = `${onTrip('B', trip.timesFrom)}="route"`;
-/** The fuel of a route has its climb in it, where it has one. */
-const climbExtra = `IF(AND(${byRoute},COUNTIF(${on(sheetNames.route, routeCells.parts)},"climb")>0),0,${ofList(numberOfAircraft('climb fuel, extra'))})`;
 const fuelCall = formulaCall(
   'FUEL_BRIEF',
   `B${rows.fuelRule}`,
@@ -128,7 +126,8 @@ const pilotCall = formulaCall(
   pilotOfLog,
   placesOfLog,
 );
-const hours = `IF(ISNUMBER(${onTrip('B', trip.timeEnRoute)}),${onTrip('B', trip.timeEnRoute)}/60,"")`;
+/** With what it has flown before on the day, where that is entered; what cannot be read there is told by the item Flight before. */
+const hours = `IF(ISNUMBER(${onTrip('B', trip.timeEnRoute)}),(${onTrip('B', trip.timeEnRoute)}+IF(ISNUMBER(${onTrip('B', trip.beforeMinutes)}),${onTrip('B', trip.beforeMinutes)},0))/60,"")`;
 const aircraftCall = formulaCall('AIRCRAFT_FOR_FLIGHT', items, fleet, flown, lastDay, 'as_of', rulesChosen, hours, onTrip('B', trip.instrument), log);
 const { aircraft, database, series, loaded, verified, licences, changesAt, loadedOn } = ledgerColumns;
 const dataCall = formulaCall(

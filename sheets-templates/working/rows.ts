@@ -70,5 +70,8 @@ export const workingRows = rowsFrom(5, {
   dataHeading: below(1, row),
   dataHeads: row,
   data: rows(26),
+  toldHeading: below(1, row),
+  toldHelp: row,
+  told: rows(14),
 });
 export const workingLastRow = lastRow(workingRows);

@@ -7,9 +7,10 @@ import { listCells } from './lists';
 import { placeCells } from './places';
 import { workingLastRow, workingRows as rows } from './rows';
 import { runwayCells } from './runways';
+import { toldCells, toldName } from './told';
 import { weatherCells } from './weather';
 
-const worked = [...placeCells, ...weatherCells, ...listCells, ...runwayCells];
+const worked = [...placeCells, ...weatherCells, ...listCells, ...runwayCells, ...toldCells];
 const ofColumn = (column: number, { first, last }: { readonly first: number; readonly last: number }): string => area(first, column, last, column);
 /** Room for six lines of reason in a narrow column. */
 const reasonHeights = Object.fromEntries(placeColumns.map((_, index) => [rows.weather.first + index, 92]));
@@ -17,7 +18,7 @@ const reasonHeights = Object.fromEntries(placeColumns.map((_, index) => [rows.we
 export const workingSheet: DeclaredSheet = {
   key: 'working',
   name: sheetNames.working,
-  version: 3,
+  version: 4,
   rows: workingLastRow + 1,
   columns: 23,
   columnWidths: [220, 112, 112, 112, 92, 92, ...Array.from({ length: 17 }, () => 92)],
@@ -56,7 +57,7 @@ export const workingSheet: DeclaredSheet = {
       rows.data,
     ].map((block) => ofColumn(2, block)),
   ],
-  names: [],
+  names: [{ name: toldName, range: area(rows.told.first, 1, rows.told.last, 2) }],
   // Nothing is typed here.
   keys: { entries: {}, lists: {} },
   charts: [],

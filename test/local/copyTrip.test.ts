@@ -102,10 +102,10 @@ describe('a trip copied whole', () => {
 
   it('can be copied again', async () => {
     const again = withTripCopied(copied.data, idOf(copied.data, 'Trip sheet 2'));
-    expect(again.copies[0]).toBe('Trip sheet 2 2');
+    expect(again.copies[0]).toBe('Trip sheet 3');
     const workbook = await openSaved(again.data);
-    await workbook.set('Weight and balance 2 2', { C11: 400 });
-    expect(['', ' 2', ' 2 2'].map((end) => verdictOn(workbook, `Trip sheet${end}`))).toEqual(['OK', 'OK', 'NO']);
+    await workbook.set('Weight and balance 3', { C11: 400 });
+    expect(['', ' 2', ' 3'].map((end) => verdictOn(workbook, `Trip sheet${end}`))).toEqual(['OK', 'OK', 'NO']);
     workbook.dispose();
   });
 

@@ -7,6 +7,7 @@ import { loadListSheet } from '../../sheets-templates/due/sheet';
 import { duesSheet } from '../../sheets-templates/dues/sheet';
 import { statementSheet } from '../../sheets-templates/dues/statement';
 import { fieldsSheet } from '../../sheets-templates/fields/sheet';
+import { daySheet } from '../../sheets-templates/day/sheet';
 import { dataLedgerSheet } from '../../sheets-templates/ledger/sheet';
 import { manualTablesSheet } from '../../sheets-templates/manual/sheet';
 import { routeSheet } from '../../sheets-templates/route/sheet';
@@ -24,6 +25,7 @@ const declared: Readonly<Record<SheetKey, DeclaredSheet>> = {
   route: routeSheet,
   card: descentHoldCard,
   balance: weightAndBalanceSheet,
+  day: daySheet,
   ledger: dataLedgerSheet,
   due: loadListSheet,
   dues: duesSheet,

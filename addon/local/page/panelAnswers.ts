@@ -3,7 +3,9 @@ import type { Injector, IWorkbookData } from '@univerjs/core';
 import { sheetTemplates } from '../../../sheets-templates';
 import type { PanelAnswer, PanelGiven, PanelQuestion } from '../../panel/host';
 import { localToday } from '../../panel/localToday';
+import { placedOnCopies } from '../../workbook/addFlight';
 import { demoOn } from '../../workbook/demoOn';
+import { withTripCopied } from '../saved/copyTrip';
 import { withSheetFrozen, type Frozen } from '../saved/freezeSheet';
 import { withSheetsInserted } from '../saved/insertSheets';
 import { withSheetsUpdated } from '../saved/updateSheets';
@@ -37,6 +39,12 @@ async function putFormula({ workbook }: LiveWorkbook, { formula }: PanelGiven<'p
   return { cell: place };
 }
 
+function idOfSheet({ workbook }: LiveWorkbook, name: string): string {
+  const sheet = workbook.getSheetByName(name);
+  if (sheet === null) throw new Error(`There is no sheet "${name}" in this workbook any more. Nothing was changed.`);
+  return sheet.getSheetId();
+}
+
 const listed = (names: readonly string[]): string => names.map((name) => `"${name}"`).join(', ');
 
 /** A sheet of the workbook copied as values, under its name and the suffix. */
@@ -65,6 +73,12 @@ export function panelAnswers(injector: Injector, live: LiveWorkbook, autosave: A
         const { data, inserted, reads } = withSheetsInserted(saved, demoOn(sheetTemplates, localToday()), keys);
         const read = reads.length === 0 ? '' : ` ${inserted.length === 1 ? 'It reads' : 'They read'} what was there already: ${listed(reads)}.`;
         return { data, said: `Inserted: ${listed(inserted)}.${read}`, sheet: inserted[0] };
+      }),
+    addFlight: ({ sheet, ...plan }) =>
+      changeAndReload(live, autosave, (saved) => {
+        const { data, copies, names } = withTripCopied(saved, idOfSheet(live, sheet));
+        const said = `The next flight is on ${listed(copies)}. It is UNKNOWN until you have typed what is missing.`;
+        return { data: withEntries(data, placedOnCopies(plan, names)), said, sheet: copies[0] };
       }),
     updateSheets: ({ set, entries }) =>
       changeAndReload(live, autosave, (saved) => {

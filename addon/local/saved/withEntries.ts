@@ -3,9 +3,14 @@ import type { ICellData, IWorkbookData } from '@univerjs/core';
 import type { EntryWritten } from '../../workbook/tripEntries';
 import { cellContent } from '../engine/workbookData';
 
-/** A text stays a text, whatever it begins with. */
-export function entryContent({ content, numberFormat }: Pick<EntryWritten, 'content' | 'numberFormat'>): ICellData {
-  const cell: ICellData = typeof content === 'string' && content !== '' ? { v: content, t: 1, f: null, si: null, p: null } : cellContent(content);
+/** A text stays a text, whatever it begins with, unless it is said to be a formula. */
+export function entryContent({ content, formula, numberFormat }: Pick<EntryWritten, 'content' | 'formula' | 'numberFormat'>): ICellData {
+  const cell: ICellData =
+    formula === true
+      ? { f: String(content), v: null, t: null, si: null, p: null }
+      : typeof content === 'string' && content !== ''
+        ? { v: content, t: 1, f: null, si: null, p: null }
+        : cellContent(content);
   return numberFormat === undefined ? cell : { ...cell, s: { n: { pattern: numberFormat } } };
 }
 
