@@ -5,6 +5,7 @@ import { demoOn } from '../workbook/demoOn';
 import { rewriteFormula } from '../workbook/formulaText';
 import { knownKeys } from '../workbook/insertionPlan';
 import { templatesInPage } from '../workbook/packedTemplates';
+import { addFlight } from './addFlight';
 import { changeCells } from './changeCells';
 import { followed, unfollowed, type Follow } from './followedRun';
 import { freezeSheet } from './freezeSheet';
@@ -78,6 +79,7 @@ const answers: { readonly [Question in PanelQuestion]: (given: PanelGiven<Questi
   freezeSheet,
   updateSheets: (given, follow) => updateSheets(given, everySheet(), follow),
   writeEntries,
+  addFlight,
   changeCells,
 };
 

@@ -1,13 +1,16 @@
 // Writes single entries, or empties them, for a new trip or the next leg.
 import type { PanelAnswer, PanelGiven } from '../panel/host';
+import { rewriteFormula } from '../workbook/formulaText';
+import type { EntryWritten } from '../workbook/tripEntries';
 import { copyAsValues } from './freezeSheet';
 import { withDocumentLock } from './withDocumentLock';
 import { transaction, type Did } from './transaction';
 
 const words = { refused: 'Nothing was written', restored: 'every entry is as it was', byHand: 'put right by hand' };
 
-function write(document: GoogleAppsScript.Spreadsheet.Spreadsheet, { entries }: PanelGiven<'writeEntries'>, did: Did): void {
-  for (const { sheet: name, row, column, content, numberFormat } of entries) {
+/** Each with how it is taken back. */
+export function write(document: GoogleAppsScript.Spreadsheet.Spreadsheet, entries: readonly EntryWritten[], did: Did): void {
+  for (const { sheet: name, row, column, content, formula: isFormula, numberFormat } of entries) {
     const sheet = document.getSheetByName(name);
     if (sheet === null) throw new Error(`there is no sheet "${name}" any more.`);
     const cell = sheet.getRange(row, column);
@@ -18,7 +21,8 @@ function write(document: GoogleAppsScript.Spreadsheet.Spreadsheet, { entries }: 
       cell.setNumberFormats([[numberFormat]]);
       did(`the number format of ${name} ${cell.getA1Notation()}`, () => cell.setNumberFormats(formats));
     }
-    cell.setValues([[content]]);
+    if (isFormula === true) cell.setFormulas([[rewriteFormula(String(content), { sheets: new Map(), ranges: new Map() })]]);
+    else cell.setValues([[content]]);
     did(`${name} ${cell.getA1Notation()}`, () => cell.setValues(before));
   }
 }
@@ -39,7 +43,7 @@ export function writeEntries(given: PanelGiven<'writeEntries'>): PanelAnswer<'wr
     return transaction(words, (did) => {
       const copy = copied?.(did).sheet;
       if (copy !== undefined) document.setActiveSheet(inSight);
-      write(document, given, did);
+      write(document, given.entries, did);
       return { cells: given.entries.length, ...(copy !== undefined && { copy }) };
     });
   });

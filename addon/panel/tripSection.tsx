@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { newTrip, nextLeg, type TripChange } from '../workbook/newTrip';
 import { AskButton } from './askButton';
 import type { Asking } from './asking';
+import { FlightAdding } from './flightAdding';
 import type { PanelHost } from './host';
 import { localToday } from './localToday';
 import { pageTemplates } from './pageTemplates';
@@ -35,13 +36,14 @@ export function TripSection({ host, asking }: { readonly host: PanelHost; readon
       <h2>The next flight</h2>
       <p>
         New trip empties the entries of the Trip sheet; Next leg begins where this one ends. The old trip can be kept as a sheet of values with its
-        date.
+        date. Add a flight keeps this one, and begins the next of the day on sheets of its own.
       </p>
       {(Object.keys(changes) as Kind[]).map((kind) => (
         <AskButton key={kind} look="wide" asking={asking} ask={() => asking.run('Reading the workbook.', () => look(kind))}>
           {kind}
         </AskButton>
       ))}
+      <FlightAdding host={host} asking={asking} />
       {asked !== undefined && (
         <section class="set">
           <h3>{asked.kind}</h3>

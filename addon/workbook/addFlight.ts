@@ -106,17 +106,22 @@ function daySheetOf({ sheets }: WorkbookSnapshot, trip: SheetSnapshot, templates
 function rowOnDay(day: SheetSnapshot, trip: SheetSnapshot, { told }: TripNames): { readonly row: number; readonly columns: readonly number[] } {
   const columns = flightColumns.map((column) => cellsOf(day, [`flights.${column}`])[0]);
   const [list] = columns;
-  if (list === undefined || columns.includes(undefined))
-    throw new Error(`The list of "${day.name}" was not found. Nothing was changed.`);
+  if (list === undefined || columns.includes(undefined)) throw new Error(`The list of "${day.name}" was not found. Nothing was changed.`);
   const rows = eachRow(list).map(({ row }) => row);
-  const filled = rows.filter((row) => columns.some((one) => one !== undefined && (valueAt(day, at(row, one.column)) !== '' || hasFormula(day, row, one.column))));
+  const filled = rows.filter((row) =>
+    columns.some((one) => one !== undefined && (valueAt(day, at(row, one.column)) !== '' || hasFormula(day, row, one.column))),
+  );
   const own = rows.find((row) => day.formulas.some((cell) => cell.row === row && referencesOf(cell.text).words.has(told)));
   if (own === undefined)
-    throw new Error(`"${trip.name}" is not on "${day.name}". Show the Trip sheet of the last flight there, or empty the row of every flight first. Nothing was changed.`);
+    throw new Error(
+      `"${trip.name}" is not on "${day.name}". Show the Trip sheet of the last flight there, or empty the row of every flight first. Nothing was changed.`,
+    );
   const row = own + 1;
   if (!rows.includes(row)) throw new Error(`"${day.name}" has room for ${rows.length} flights, and all are taken. Nothing was changed.`);
   if (filled.some((one) => one > own))
-    throw new Error(`On "${day.name}" a flight stands after that of "${trip.name}". Show the Trip sheet of the last one, then ask again. Nothing was changed.`);
+    throw new Error(
+      `On "${day.name}" a flight stands after that of "${trip.name}". Show the Trip sheet of the last one, then ask again. Nothing was changed.`,
+    );
   return { row, columns: columns.map((one) => one?.column ?? 0) };
 }
 const hasFormula = ({ formulas }: SheetSnapshot, row: number, column: number): boolean =>
@@ -137,13 +142,15 @@ export function addFlight(workbook: WorkbookSnapshot, templates: readonly SheetT
   const trip = tripOf(workbook, templates);
   const of = (key: SheetKey): SheetSnapshot => {
     const sheet = key === 'trip' ? trip : companion(workbook, trip, key);
-    if (sheet === undefined) throw new Error(`Of the trip of "${trip.name}" a sheet is missing. Bring the sheets up to date first. Nothing was changed.`);
+    if (sheet === undefined)
+      throw new Error(`Of the trip of "${trip.name}" a sheet is missing. Bring the sheets up to date first. Nothing was changed.`);
     return sheet;
   };
   const names = namesOf(workbook, trip);
   const [departure, destination] = cellsOf(trip, ['field.departure', 'field.destination']);
   const arrived = destination === undefined ? '' : valueAt(trip, destination);
-  if (departure === undefined || arrived === '') throw new Error('The trip has no destination from which the next flight could begin. Nothing was changed.');
+  if (departure === undefined || arrived === '')
+    throw new Error('The trip has no destination from which the next flight could begin. Nothing was changed.');
   const day = daySheetOf(workbook, trip, templates);
   const written = [
     ...reading(trip, names.told),

@@ -61,7 +61,9 @@ export const eachRow = ({ row, lastRow, column }: Area): { readonly row: number;
 export const valueAt = ({ values }: SheetSnapshot, { row, column }: Area): CellValue => values[row - 1]?.[column - 1] ?? '';
 
 export function aircraftInUse(workbook: WorkbookSnapshot, trip: SheetSnapshot): CellValue {
-  const start = workbook.sheets.find(({ mark }) => mark?.key === 'start' && mark.set === trip.mark?.set);
+  const starts = workbook.sheets.filter(({ mark }) => mark?.key === 'start');
+  // A copied trip has no Start of its own: it reads that of the first.
+  const start = starts.find(({ mark }) => mark?.set === trip.mark?.set) ?? (starts.length === 1 ? starts[0] : undefined);
   const [cell] = start === undefined ? [] : cellsOf(start, ['aircraftInUse']);
   if (start === undefined || cell === undefined) throw new Error('The aircraft in use was not found on Start. Nothing was changed.');
   return valueAt(start, cell);

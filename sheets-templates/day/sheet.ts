@@ -44,7 +44,9 @@ const flightCells: TemplateCell[] = rows.flatMap((row, index) => [
 const of = (letter: string): string => `${letter}${first}:${letter}${last}`;
 const [verdicts, joins] = [of(letterOf('verdict')), of(joinLetter)];
 const listed = `(${rows.map((row) => `IF(${isListed(row)},1,0)`).join('+')})`;
-const beside = `${filledOutside(flightList, letterOf('trip'), letterOf('reason'), { above: head, below: last + 1 })}>0`;
+const [fromLetter, toLetter] = [letterOf('trip'), letterOf('reason')];
+/** Rows put in at either end of the list, and the one right below it. */
+const beside = `${filledOutside(flightList, fromLetter, toLetter, { above: head, below: last + 1 })}+COUNTA($${fromLetter}$${last + 1}:$${toLetter}$${last + 1})>0`;
 const count = (word: string): string => `(COUNTIF(${verdicts},"${word}")+COUNTIF(${joins},"${word}"))`;
 const typed = `$A$5<>""`;
 
@@ -83,7 +85,11 @@ const topCells: TemplateCell[] = [
     'Written by "Add a flight" in the panel. Each row reads the sheets of its own trip, whatever they are called by now; the name beside it is a note.',
   ),
   cell(head, 1, 'flight', 'columnHead'),
-  ...listHeads(head, flightsFrom, flightColumns.map((column) => looks[column][0])),
+  ...listHeads(
+    head,
+    flightsFrom,
+    flightColumns.map((column) => looks[column][0]),
+  ),
   ...listHeads(head, joinColumn, ['follows', 'why']),
 ];
 

@@ -121,6 +121,8 @@ const distance = (row: number): string => `=IF(ISNUMBER(${leg(row)}),${leg(row)}
 export const timesFromChoices = ['typed', 'route'] as const;
 /** Formula text: the way to the destination is that of the Route sheet. */
 export const byRoute = `B${rows.timesFrom}="route"`;
+/** The local engine gives an error for NOT of a comparison. */
+export const notByRoute = `B${rows.timesFrom}<>"route"`;
 export const ofRoute = (part: keyof typeof routeCells): string => on(sheetNames.route, routeCells[part]);
 const orOfRoute = (formula: string, part: 'distance' | 'minutes'): string =>
   `=IF(${byRoute},IF(ISNUMBER(${ofRoute(part)}),${ofRoute(part)},""),${formula.slice(1)})`;
@@ -134,7 +136,7 @@ const minutes = (column: 'B' | 'D'): string =>
 export const alternateByRoute = `IFERROR(INDEX(${ofRoute('legMinutes')},MATCH("alternate",${ofRoute('legs')},0)),"")`;
 /** Formula text: what is typed of the way to the alternate takes the place of the route's. */
 export const alternateTyped = `OR(ISNUMBER(D${rows.minutesTyped}),N(D${rows.groundspeed})>0)`;
-const alternateMinutes = `=IF(OR(NOT(${byRoute}),D${rows.field}="",${alternateTyped},D${rows.minutesTyped}<>""),${minutes('D').slice(1)},IF(ISNUMBER(${alternateByRoute}),${alternateByRoute},""))`;
+const alternateMinutes = `=IF(OR(${notByRoute},D${rows.field}="",${alternateTyped},D${rows.minutesTyped}<>""),${minutes('D').slice(1)},IF(ISNUMBER(${alternateByRoute}),${alternateByRoute},""))`;
 
 const fuelCells: TemplateCell[] = [
   ...line(

@@ -86,7 +86,7 @@ const straightMinutes = `IF(ISNUMBER(${at('B', rows.minutesTyped)}),${at('B', ro
 const besideRoute = `IF(${byRoute},IFERROR(IF(ABS(${straightMinutes}-${ofRoute('minutes')})*100>20*${ofRoute('minutes')},"the route takes "&ROUND(${ofRoute('minutes')},0)&" minutes, what is typed "&ROUND(${straightMinutes},0),""),""),"")`;
 
 /** Minutes typed to the alternate, or its groundspeed, for less than the route takes; more is a detour. */
-const shortOfRoute = `IF(AND(${byRoute},${hasPlace("D")},${alternateTyped},N(${at("D", rows.timeEnRoute)})>0),IFERROR(IF(${at('D', rows.timeEnRoute)}*100<80*${alternateByRoute},"to the alternate the route takes "&ROUND(${alternateByRoute},0)&" minutes, what is typed "&ROUND(${at('D', rows.timeEnRoute)},0),""),""),"")`;
+const shortOfRoute = `IF(AND(${byRoute},${hasPlace('D')},${alternateTyped},N(${at('D', rows.timeEnRoute)})>0),IFERROR(IF(${at('D', rows.timeEnRoute)}*100<80*${alternateByRoute},"to the alternate the route takes "&ROUND(${alternateByRoute},0)&" minutes, what is typed "&ROUND(${at('D', rows.timeEnRoute)},0),""),""),"")`;
 
 /** Typed weather that nobody hears, since there is no wind typed with it. */
 const unheard = (column: string, row: number, words: string): string =>

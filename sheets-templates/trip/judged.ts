@@ -8,7 +8,7 @@ import type { TemplateCell } from '../template';
 import { workingRows } from '../working/rows';
 import { weatherCell } from '../working/weatherAnswers';
 import { alternateLanding, brief, ofBrief } from './briefJudged';
-import { alternateByRoute, alternateTyped, byRoute, ofRoute, working } from './entries';
+import { alternateByRoute, alternateTyped, byRoute, notByRoute, ofRoute, working } from './entries';
 import { flightBeforeItem } from './flightBefore';
 import { entriesReason, entriesVerdict, typedReason, typedVerdict } from './entriesJudged';
 import { allDays, endDay, firstDay, notJudged, type Item } from './item';
@@ -72,7 +72,7 @@ const fuelWords = [verdictOf(ofBrief(workingRows.fuelBrief, 'B')).slice(1), `IF(
 const fuelVerdict = `=${worstOfWords(fuelWords)}`;
 
 /** By the route: what the way to the alternate is worked out from. */
-const alternateSaid = `IF(OR(NOT(${byRoute}),D${rows.field}=""),"",IF(${alternateTyped},"; to the alternate "&IF(ISNUMBER(D${rows.minutesTyped}),"the minutes typed","by the groundspeed typed")&IF(ISNUMBER(${alternateByRoute}),", in the place of "&ROUND(${alternateByRoute},0)&" min by the route",""),"; to the alternate by the route, from overhead"))`;
+const alternateSaid = `IF(OR(${notByRoute},D${rows.field}=""),"",IF(${alternateTyped},"; to the alternate by the "&IF(ISNUMBER(D${rows.minutesTyped}),"minutes","groundspeed")&" typed"&IF(ISNUMBER(${alternateByRoute}),", in the place of "&ROUND(${alternateByRoute},0)&" min by the route",""),IF(D${rows.minutesTyped}<>"","","; to the alternate by the route, from overhead")))`;
 
 /** A reason may be a text about the cell of its verdict. */
 const items: readonly Item[] = [

@@ -31,6 +31,7 @@ beforeAll(async () => {
     updateSheets: { updated: ['Trip sheet'], kept: ['Trip sheet (before)'] },
     insertSheets: { inserted: ['Trip sheet'], reads: ['Start'] },
     writeEntries: { cells: 48 },
+    addFlight: { copies: ['Trip sheet 2'] },
     changeCells: { cells: 48 },
     putFormula: { cell: 'C4' },
   };

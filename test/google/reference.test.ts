@@ -68,6 +68,11 @@ async function everything(): Promise<readonly RecordedCall[]> {
     entries: [{ sheet: 'Sheet1', row: 5, column: 1, content: 3, numberFormat: '0' }],
     copyFirst: { sheet: 'Trip sheet', suffix: ' old' },
   });
+  await ask('addFlight', {
+    sheet: 'Trip sheet',
+    entries: [{ sheet: 'Trip sheet', row: 20, column: 2, content: '=IF(TRUE,1,2)', formula: true }],
+    listed: [{ sheet: 'Flights of the day', row: 11, column: 3, content: '=IF(TRUE,1,2)', formula: true }],
+  });
   await ask('changeCells', { changes: [{ sheet: 'Sheet1', row: 5, column: 1, before: [[3]], after: [[4]] }] });
   double.recorder.failAt = double.recorder.count('document') + 200;
   script.call('insertEverySheet');

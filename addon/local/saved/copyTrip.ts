@@ -1,7 +1,8 @@
 // Puts a copy of a trip into a saved workbook: its Trip sheet with Trip working, Weight and balance and card together, so that the copies read one
 // another and not the sheets of the first trip. What the sheets share with other trips (Start, the tables, the ledger, the log) they go on sharing. Pure.
 import type { IWorkbookData, IWorksheetData } from '@univerjs/core';
-import { sheetNames, sheetsOfOneTrip } from '../../../sheets-templates/places';
+import { sheetsOfOneTrip } from '../../../sheets-templates/places';
+import { plainNameOf } from '../../workbook/copyNames';
 import { rewriteFormula, type NewNames } from '../../workbook/formulaText';
 import { freeName } from '../../workbook/insertionPlan';
 import { carrying } from '../engine/sheetMark';
@@ -27,12 +28,6 @@ export function sheetsOfTrip(data: IWorkbookData, sheetId: string): MarkedSheet[
   const chosen = marked.find((one) => one.sheetId === sheetId);
   if (chosen === undefined || !sheetsOfOneTrip.has(chosen.mark.key)) return [];
   return marked.filter(({ mark }) => mark.set === chosen.mark.set && sheetsOfOneTrip.has(mark.key));
-}
-
-/** "Trip sheet 2" is copied to "Trip sheet 3"; a name that the user gave is kept whole. */
-function withoutNumber({ name, mark }: MarkedSheet): string {
-  const plain = sheetNames[mark.key];
-  return name.startsWith(`${plain} `) && /^ \d+$/.test(name.slice(plain.length)) ? plain : name;
 }
 
 interface Copy {
@@ -95,7 +90,7 @@ export function withTripCopied(data: IWorkbookData, sheetId: string): TripCopied
   const sheets = sheetsOfTrip(data, sheetId);
   if (sheets.length === 0) throw new Error('That sheet belongs to no trip.');
   const taken = new Set(sheetNamesIn(data).map((name) => name.toLowerCase()));
-  const copies = sheets.map((from): Copy => ({ from, id: freeSheetId(data, from.mark.key), name: freeName(withoutNumber(from), ' ', taken) }));
+  const copies = sheets.map((from): Copy => ({ from, id: freeSheetId(data, from.mark.key), name: freeName(plainNameOf(from), ' ', taken) }));
   const names = namesFor(data, copies);
   const set = freshSet(markedSheets(data).map(({ mark }) => mark));
   const last = Math.max(...sheets.map((one) => data.sheetOrder.indexOf(one.sheetId)));

@@ -9,7 +9,7 @@ import { readValue, shownFormat } from './readCells';
 import { Doubled } from './recorder';
 import type { FakeSheet } from './sheet';
 
-export const copyPasteTypes = { PASTE_VALUES: {} };
+export const copyPasteTypes = { PASTE_VALUES: {}, PASTE_DATA_VALIDATION: {} };
 export const wrapStrategies = { WRAP: 'wrap', OVERFLOW: 'overflow', CLIP: 'clip' } as const;
 
 export class FakeRange extends Doubled {
@@ -113,7 +113,15 @@ export class FakeRange extends Doubled {
   /** Everything, or values only: that is all that is asked of it here. */
   copyTo(destination: FakeRange, type?: unknown, transposed?: boolean): void {
     if (type === undefined) return pasteAll(this, destination);
-    if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies everything or values only');
+    if (type === copyPasteTypes.PASTE_DATA_VALIDATION && transposed === false) {
+      destination.fill(
+        'copyTo',
+        this.read(({ validation }) => validation),
+        (cell, rule) => (cell.validation = rule),
+      );
+      return;
+    }
+    if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies everything, values or rules');
     const all = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : (cell.value ?? '')));
     // Rows that a filter hides are passed over, and what follows moves up, as in a copy by hand.
     const shown = all.filter((_, down) => this.sheet.filter?.hidden.has(this.area.row + down) !== true);
