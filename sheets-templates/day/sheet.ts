@@ -99,7 +99,7 @@ export const daySheet: DeclaredSheet = {
   version: 1,
   rows: last + 6,
   columns: joinColumn + 1,
-  columnWidths: [60, 110, 96, 96, 112, 112, 70, 70, 70, 84, 240, 84, 260],
+  columnWidths: [44, 96, 88, 88, 112, 112, 58, 58, 58, 76, 190, 72, 180],
   rowHeights: { 1: 32, 3: 56, [head]: 34, ...Object.fromEntries(rows.map((row) => [row, 48])) },
   frozenRows: 0,
   cells: [...topCells, ...flightCells],

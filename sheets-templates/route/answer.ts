@@ -46,7 +46,8 @@ const answerLooks: readonly Look[] = [
   shownNumber('whole'),
   shownNumber('one'),
   shownNumber('one'),
-  ['computedText'],
+  // At the right, away from the fuel before it.
+  ['computed'],
   shownNumber('one'),
   shownNumber('one'),
   ['verdict'],

@@ -66,11 +66,11 @@ const inAir = (across: number): string => area(airList.first, airFrom + across, 
 export const routeSheet: DeclaredSheet = {
   key: 'route',
   name: sheetNames.route,
-  version: 2,
+  version: 3,
   rows: routeLastRow + 2,
   columns: 20,
   // Widths side by side that are equal take one call of the platform.
-  columnWidths: [...Array<number>(4).fill(88), ...Array<number>(9).fill(60), 82, 50, 54, 54, 54, 82, 300],
+  columnWidths: [64, 100, 144, 100, ...Array<number>(9).fill(60), 82, 50, 54, 54, 54, 82, 300],
   rowHeights: { 1: 32, 2: 32, [legList.head]: 46, [airList.head]: 46, [sunWorkedRows.head]: 34, [answer.head]: 34 },
   frozenRows: 3,
   cells: [
