@@ -1,9 +1,10 @@
 // npm run bench: what "fast" means here, measured side by side in one run. All sections, or those named:
-//   npm run bench -- columns row rows start insert
+//   npm run bench -- columns row rows route start insert
 // Figures only: a missed target fails nothing. Columns that differ are an error, since their times would mean nothing.
 import { builtCode, builtFiles } from '../bundle/built';
 import { oneEditedRow, spilledColumns } from './columnSections';
 import { insertion } from './insertSection';
+import { longRoute } from './routeSection';
 import { manyRows } from './rowsSection';
 import { bundleSize, coldStarts } from './startSection';
 import { printed, type Section } from './table';
@@ -15,6 +16,7 @@ const parts: Readonly<Record<string, () => Promise<readonly Section[]>>> = {
   },
   insert: async () => [insertion(await builtFiles())],
   rows: async () => [manyRows((await builtCode()).code)],
+  route: async () => [longRoute((await builtCode()).code)],
   columns: async () => [await spilledColumns()],
   row: async () => [await oneEditedRow()],
 };
