@@ -1,15 +1,13 @@
 // The next flight of the day: the sheets of a trip copied together, so that they read one another and not those of the first flight, with what the
 // panel has planned for them. All of it or nothing.
-import { sheetsOfOneTrip } from '../../sheets-templates/places';
 import type { PanelAnswer, PanelGiven } from '../panel/host';
 import { placedOnCopies } from '../workbook/addFlight';
 import { areasOf } from '../workbook/areas';
-import { plainNameOf } from '../workbook/copyNames';
 import { referencesOf, rewriteFormula, type NewNames } from '../workbook/formulaText';
-import { freeName } from '../workbook/insertionPlan';
 import type { EntryWritten } from '../workbook/tripEntries';
 import { formulasIn } from './cellContents';
-import { markedSheets, rangeOfName, removeMark, writeMark, type MarkedSheet } from './documentState';
+import { makeCopies, planCopies, type Copied, type CopyPlan } from './copyTrip';
+import { writeMark } from './documentState';
 import { transaction, type Did } from './transaction';
 import { withDocumentLock } from './withDocumentLock';
 import { write } from './writeEntries';
@@ -19,67 +17,6 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
 const words = { refused: 'No flight was added', restored: 'everything is as it was', byHand: 'put right by hand' };
-
-interface CopyPlan {
-  readonly trip: readonly MarkedSheet[];
-  readonly names: NewNames;
-  /** The ranges of the trip that have a name, by it. */
-  readonly ranges: ReadonlyMap<string, Range>;
-  /** Place of the first copy among all sheets, counted from 1. */
-  readonly place: number;
-}
-
-function planCopies(document: Document, name: string): CopyPlan {
-  const marked = markedSheets(document);
-  const chosen = marked.find((one) => one.name === name && one.mark.key === 'trip');
-  if (chosen === undefined) throw new Error(`There is no sheet "${name}" in this document any more. Nothing was changed.`);
-  const trip = marked.filter(({ mark }) => mark.set === chosen.mark.set && sheetsOfOneTrip.has(mark.key));
-  const order = document.getSheets().map((sheet) => sheet.getName());
-  const named = document.getNamedRanges().map((one) => ({ one, name: one.getName() }));
-  const takenSheets = new Set(order.map((one) => one.toLowerCase()));
-  const takenRanges = new Set(named.map((one) => one.name.toLowerCase()));
-  const given = trip.flatMap(({ mark }) => Object.values(mark.names));
-  const ranges = named.flatMap((one): [string, Range][] => {
-    const range = given.includes(one.name) ? rangeOfName(one.one) : undefined;
-    return range === undefined ? [] : [[one.name, range]];
-  });
-  if (ranges.length < given.length) throw new Error(`A named range of "${name}" is gone. Bring the sheets up to date first. Nothing was changed.`);
-  return {
-    trip,
-    ranges: new Map(ranges),
-    names: {
-      sheets: new Map(trip.map((one) => [one.name, freeName(plainNameOf(one), ' ', takenSheets)])),
-      ranges: new Map(given.map((one) => [one, freeName(one.replace(/_\d+$/, ''), '_', takenRanges)])),
-    },
-    place: 2 + Math.max(...trip.map((one) => order.indexOf(one.name))),
-  };
-}
-
-interface Copied {
-  readonly from: MarkedSheet;
-  readonly copy: Sheet;
-}
-
-/** One after another behind the trip, each under its name and with the names of its ranges, before any formula speaks of them. */
-function makeCopies(document: Document, { trip, names, ranges, place }: CopyPlan, did: Did): Copied[] {
-  const copied = trip.map((from, index) => {
-    const copy = from.sheet.copyTo(document);
-    did(`the copy of ${from.name}`, () => document.deleteSheet(copy));
-    copy.setName(names.sheets.get(from.name) ?? from.name);
-    removeMark(copy);
-    document.setActiveSheet(copy);
-    document.moveActiveSheet(place + index);
-    return { from, copy };
-  });
-  for (const { from, copy } of copied)
-    for (const before of Object.values(from.mark.names)) {
-      const [range, name] = [ranges.get(before), names.ranges.get(before)];
-      if (range === undefined || name === undefined) continue;
-      document.setNamedRange(name, copy.getRange(range.getA1Notation()));
-      did(`the name ${name}`, () => document.removeNamedRange(name));
-    }
-  return copied;
-}
 
 interface Written {
   readonly row: number;

@@ -1,13 +1,11 @@
 // The next flight of the day: which entries of a copied trip are emptied, which read the flight before, and its row on Flights of the day. What
 // reads the flight before are formulas by the names of its ranges, so that they follow a change of its plan, a new name of its sheets and an update,
 // and are UNKNOWN when its sheets are gone; a value would go on looking true.
-import { address } from '../../sheets-templates/addresses';
-import { flightColumns, flightFormulas, toldOf, toldOfTank, type TripNames } from '../../sheets-templates/day/places';
+import { flightColumns, flightFormulas, type TripNames } from '../../sheets-templates/day/places';
 import { toldName } from '../../sheets-templates/working/told';
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
+import { at, emptied, reading, tanksReading } from './flightEntries';
 import { referencesOf, rewriteFormula, type NewNames } from './formulaText';
-import { keysIn } from './keys';
-import { ofLeg } from './newTrip';
 import type { SheetSnapshot, WorkbookSnapshot } from './snapshot';
 import { aircraftInUse, cellsOf, companion, eachRow, tripOf, valueAt, type EntryWritten } from './tripEntries';
 
@@ -20,69 +18,6 @@ export interface FlightPlan {
   readonly listed: readonly EntryWritten[];
   /** For the user, before and after, in sentences. */
   readonly said: string;
-}
-
-/** Nothing of the first flight may be left: its way, its weather, its descent and its hold. Loads, people and the pilot's own figures stay. */
-const emptiedKeys: Partial<Record<SheetKey, readonly string[]>> = {
-  trip: [...ofLeg, 'night', 'instrument', 'judgeDescent', 'judgeHold', 'fuelFlow', 'holding', 'metars.report', 'tafs.report', 'takenOn'],
-  route: [
-    ...['from', 'to', 'altitude', 'trueAirspeed', 'fuelFlow', 'power', 'highestGround', 'clearance'].map((column) => `legs.${column}`),
-    ...['altitude', 'windFrom', 'wind', 'temperature', 'place'].map((column) => `air.${column}`),
-    'sourceElevation',
-  ],
-  card: [
-    ...['altitudeNow', 'groundspeedNow', 'trueCourse', 'aboveStandard'],
-    ...['heading', 'side', 'turns', 'altitude', 'leg', 'windFrom', 'wind', 'temperature', 'now', 'clearance', 'fuel', 'flow', 'after'].map(
-      (entry) => `hold.${entry}`,
-    ),
-    ...['fix', 'toGo', 'beforeBy', 'altitude', 'kind'].map((column) => `crossings.${column}`),
-    ...['altitude', 'from', 'speed'].map((column) => `winds.${column}`),
-  ],
-};
-
-/** The cells of an entry or of a column of a list, its heads left out. */
-function placesUnder(sheet: SheetSnapshot, key: string): { readonly row: number; readonly column: number }[] {
-  const head = keysIn(sheet)?.ranges.get(`${key.split('.')[0] ?? ''}.@head`);
-  return cellsOf(sheet, [key])
-    .flatMap(eachRow)
-    .filter(({ row }) => head === undefined || row > head.row);
-}
-
-const at = (row: number, column: number) => ({ row, column, lastRow: row, lastColumn: column });
-
-/** Filled cells alone. On the card a formula stays: it reads the copies, as a proposal for the entry. */
-function emptied(sheet: SheetSnapshot, key: SheetKey): EntryWritten[] {
-  const holdsFormula = new Set(sheet.formulas.map(({ row, column }) => `${row}-${column}`));
-  return (emptiedKeys[key] ?? [])
-    .flatMap((entry) => placesUnder(sheet, entry))
-    .filter(({ row, column }) => {
-      const formula = holdsFormula.has(`${row}-${column}`);
-      return key === 'card' ? !formula && valueAt(sheet, at(row, column)) !== '' : formula || valueAt(sheet, at(row, column)) !== '';
-    })
-    .map((place) => ({ sheet: sheet.name, ...place, content: '' }));
-}
-
-const before = { beforeTo: 'to', beforeLands: 'landing', beforeFuel: 'fuelLeft', beforeMinutes: 'minutes' } as const;
-
-function reading(trip: SheetSnapshot, told: string): EntryWritten[] {
-  return Object.entries(before).flatMap(([key, word]) =>
-    placesUnder(trip, key).map((place) => ({ sheet: trip.name, ...place, content: toldOf(told, word), formula: true as const })),
-  );
-}
-
-function tanksReading(balance: SheetSnapshot, told: string, aircraft: unknown): EntryWritten[] {
-  const [names, tank, onBoard] = ['tanks.aircraft', 'tanks.tank', 'tanks.onBoard'].map((key) => cellsOf(balance, [key])[0]);
-  if (names === undefined || tank === undefined || onBoard === undefined)
-    throw new Error(`The tanks of "${balance.name}" were not found. Nothing was changed.`);
-  return eachRow(names)
-    .filter((place) => valueAt(balance, { ...names, ...place }) === aircraft)
-    .map(({ row }) => ({
-      sheet: balance.name,
-      row,
-      column: onBoard.column,
-      content: toldOfTank(told, address(row, tank.column)),
-      formula: true as const,
-    }));
 }
 
 function namesOf(workbook: WorkbookSnapshot, trip: SheetSnapshot): TripNames {

@@ -16,7 +16,10 @@ const fields: Rows = [
 ];
 const points: Rows = [
   ['point', 'position'],
-  ...Array.from({ length: legCount - 1 }, (_, index) => [`P${index}`, `N48 ${String(10 + index).padStart(2, '0')} W099 ${String(50 - index).padStart(2, '0')}`]),
+  ...Array.from({ length: legCount - 1 }, (_, index) => [
+    `P${index}`,
+    `N48 ${String(10 + index).padStart(2, '0')} W099 ${String(50 - index).padStart(2, '0')}`,
+  ]),
 ];
 const legs: Rows = [
   ['from', 'to', 'altitude, ft', 'true airspeed, kt', 'fuel flow, an hour', 'power', 'highest ground', 'clearance'],
@@ -51,7 +54,25 @@ const cruise: Rows = [
   ),
 ];
 
-const routeGiven: readonly unknown[] = [legs, fields, winds, '2026-06-01', 1200, 60, 6, points, cruise, climb, descent, 'Birch', 2300, 80, 14, '', 1000];
+const routeGiven: readonly unknown[] = [
+  legs,
+  fields,
+  winds,
+  '2026-06-01',
+  1200,
+  60,
+  6,
+  points,
+  cruise,
+  climb,
+  descent,
+  'Birch',
+  2300,
+  80,
+  14,
+  '',
+  1000,
+];
 const levelsGiven: readonly unknown[] = [legs, fields, winds, 1000, 'yes', '', points, cruise, 2300, 65];
 
 /** What is called, and how many rows must be OK, so that no refusal is timed. */

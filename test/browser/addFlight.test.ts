@@ -5,7 +5,18 @@ import { sheetTemplates } from '../../sheets-templates';
 import { tankRows } from '../../sheets-templates/balance/entries';
 import { flightList } from '../../sheets-templates/day/places';
 import { tripRows as rows } from '../../sheets-templates/trip/rows';
-import { activeSheet, openWorkbook, shown, showSheet, takePicture, textOf, typeInto, untilCalculated, untilSaved, type OpenWorkbook } from './support';
+import {
+  activeSheet,
+  openWorkbook,
+  shown,
+  showSheet,
+  takePicture,
+  textOf,
+  typeInto,
+  untilCalculated,
+  untilSaved,
+  type OpenWorkbook,
+} from './support';
 
 let workbook: OpenWorkbook;
 let page: Page;
@@ -55,7 +66,9 @@ it('looks right on other sheets', { timeout: 240_000 }, async () => {
     ['Descent and hold card', 'stops-card', 'A1'],
   ] as const) {
     await showSheet(page, sheet);
-    await page.evaluate(`(() => { const s = window.rampwright.workbook.getActiveSheet(); s.scrollToCell(Number('${cell}'.replace(/\\D/g, '')) - 1, '${cell}'.charCodeAt(0) - 65); })()`);
+    await page.evaluate(
+      `(() => { const s = window.rampwright.workbook.getActiveSheet(); s.scrollToCell(Number('${cell}'.replace(/\\D/g, '')) - 1, '${cell}'.charCodeAt(0) - 65); })()`,
+    );
     await page.waitForTimeout(1500);
     await takePicture(page, name);
   }
