@@ -40,4 +40,4 @@ export const day = 'Flights of the day';
 /** The rows of the flights, each by its columns from its Trip sheet to why it follows. */
 export const flightsOn = (workbook: HeadlessWorkbook): readonly unknown[][] => workbook.values(day, `B${flightList.first}:M${flightList.last}`);
 export const dayVerdict = (workbook: HeadlessWorkbook): unknown => workbook.value(day, 'B3');
-export const dayReason = (workbook: HeadlessWorkbook): string => String(workbook.value(day, 'C3'));
+export const dayReason = (workbook: HeadlessWorkbook): string => String(workbook.value(day, 'D3'));
