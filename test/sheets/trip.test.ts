@@ -234,7 +234,9 @@ describe('the second aircraft, in other units, on the same sheets', () => {
 describe('Weight and balance', () => {
   it('tells what is not whole, where its points stay UNKNOWN', async () => {
     await book.seenWith([...seat('front seats', { aircraft: 'Quilon Four' }), ...corner(92, 2650, { aircraft: '' })]);
-    expect(onSheet('balance', 'A25')).toMatch(/^A station lacks a weight, an arm \(or its moment\), or a station or a weighing its aircraft of Manual tables/);
+    expect(onSheet('balance', 'A25')).toMatch(
+      /^A station lacks a weight, an arm \(or its moment\), or a station or a weighing its aircraft of Manual tables/,
+    );
     expect(onSheet('balance', 'A41')).toMatch(/^A corner lacks its arm.*no aircraft of Manual tables in row 71/);
     await book.seenWith(typed('balance', { category: 'normal' }));
     expect(onSheet('balance', 'A41')).toMatch(/^Every/);
