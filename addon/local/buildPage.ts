@@ -15,8 +15,10 @@ const sourceFolders = [
   'sheets-templates',
   'addon/local',
   'addon/calendar',
+  'addon/form',
   'addon/panel',
   'addon/pictures',
+  'addon/tracing',
   'addon/workbook',
   'addon/build',
 ];
