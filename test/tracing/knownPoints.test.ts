@@ -121,6 +121,10 @@ describe('known points', () => {
     expect(problem([...good, { at: { x: middle.x + 2, y: middle.y - 1 }, value: { across: 20, up: 1000 } }])).toBeUndefined();
     const wrong = problem([...good, { at: middle, value: { across: 20, up: 1200 } }]);
     expect(wrong?.kind).toBe('disagree');
+    expect(problem([...good, { at: middle, value: { across: 20, up: 850 } }])?.kind).toBe('disagree');
+    expect(problem([at(lowRight, lowLeft), at(lowLeft, lowRight), highRight, highLeft, { at: middle, value: { across: 20, up: 1000 } }])?.kind).toBe(
+      'crossed',
+    );
     expect(wrong?.kind === 'disagree' && wrong.pixels).toBeGreaterThan(10);
   });
 
