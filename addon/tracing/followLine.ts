@@ -92,7 +92,8 @@ function followed(picture: WithoutGrid, start: LineStart): { readonly points: Li
   let gap: Gap | undefined;
   let behind: Place[] = [];
   while (points.length < longest) {
-    const known = points.slice(-remembered);
+    // The longer a gap, the more of the line before it tells where it goes on.
+    const known = points.slice(-remembered - Math.round((gap?.length ?? 0) / step));
     const fit = localFit(known, way, bendFrom);
     const ahead = step + (gap?.length ?? 0) + behind.length * step;
     const expected = behind.length < 3 ? fit.at(ahead) : localFit(behind, fit.at(ahead).way, Infinity).at(step);

@@ -5,7 +5,8 @@ import type { AxeResults } from 'axe-core';
 import type { FrameLocator, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { sheetTemplates } from '../../sheets-templates';
-import { openWorkbook, shown, showSheet, takePicture, type OpenWorkbook } from './support';
+import { hostPublished } from './publishedSupport';
+import { launch, openPage, openWorkbook, shown, showSheet, takePicture, watch, type OpenWorkbook } from './support';
 
 /** The chart that the test draws, invented: distances in feet by temperature, a curve for each of two altitudes. Turned by some degrees. */
 const size = { width: 900, height: 700 };
@@ -177,6 +178,9 @@ describe('a chart traced', () => {
     await dialog.getByText('No dark line is near').waitFor();
     await pressValue(13, distance(0, 13));
     await dialog.getByText(/^Followed from/).waitFor();
+    // Where it stopped at a grid line, a click behind it goes on with the same curve.
+    await pressValue(31, distance(0, 31));
+    await expect.poll(() => dialog.getByRole('row').count()).toBe(6);
     await dialog.getByRole('button', { name: 'Next curve' }).click();
     await dialog.getByLabel(/^Its pressure altitude/).fill('4000');
     await pressValue(27, distance(4000, 27));
@@ -232,9 +236,76 @@ describe('a chart traced', () => {
     await expect.poll(() => shown(page, 'F23')).toBe(before);
   });
 
+  it('is saved as a file with its picture, and opened again from it; a file that was changed is refused', { timeout: 120_000 }, async () => {
+    await panel.getByRole('button', { name: 'Trace a chart in a picture' }).click();
+    const saving = page.waitForEvent('download');
+    await dialog.getByRole('link', { name: /^Save the picture with all/ }).click();
+    const saved = await saving;
+    expect(saved.suggestedFilename()).toBe('distance.chart.json');
+    const text = await readFile(await saved.path(), 'utf8');
+    const open = (content: string): Promise<void> =>
+      dialog.locator('input[type=file]').setInputFiles({ name: 'distance.chart.json', mimeType: 'application/json', buffer: Buffer.from(content) });
+    const before = await dialog.locator('table td').allTextContents();
+    await dialog.getByRole('button', { name: 'Remove this curve' }).click();
+    await open(text.replace('"sha256":"', '"sha256":"0'));
+    await dialog.getByText('is not the one that was traced').waitFor();
+    await open(text.replace('"figure":', '"figur":'));
+    await dialog.getByText('This chart file is damaged').waitFor();
+    await open('{}');
+    await dialog.getByText('This file is no chart saved here.').waitFor();
+    await open(text);
+    await dialog.getByText('"distance.png" is open').waitFor();
+    expect(await dialog.locator('table td').allTextContents()).toEqual(before);
+  });
+
+  it('fits a phone, and the night', { timeout: 120_000 }, async () => {
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await page.waitForTimeout(300);
+    await takePicture(page, 'trace-night');
+    expect(await axe()).toEqual([]);
+    await page.setViewportSize({ width: 390, height: 800 });
+    await page.waitForTimeout(300);
+    await takePicture(page, 'trace-390');
+    expect(await axe()).toEqual([]);
+    const sizes = await page.evaluate<number[]>(
+      "[...document.querySelectorAll('.tracing :is(button, select, input:not([type=radio], [type=checkbox], [type=file]), label.choice)')].map((one) => one.getBoundingClientRect().height)",
+    );
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(44);
+    expect(await page.evaluate<boolean>("document.querySelector('.tracing').scrollWidth <= document.querySelector('.tracing').clientWidth")).toBe(
+      true,
+    );
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.setViewportSize({ width: 1280, height: 800 });
+  });
+
   it('asked for nothing beside the files of the page, and those of the window only when it was opened', () => {
     expect(workbook.watched.foreign).toEqual([]);
     expect(loaded.filter((address) => /^https?:/.test(address) && !address.startsWith(workbook.address.replace(/\?.*$/, '')))).toEqual([]);
     expect(loaded.some((address) => /traceChart[^/]*\.js/.test(address))).toBe(true);
   });
+});
+
+it('is traced in the page for any web host too, under its policy, and nothing is asked of that host but files', { timeout: 240_000 }, async () => {
+  const host = await hostPublished();
+  const browser = await launch();
+  try {
+    const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+    const watched = watch(page);
+    await openPage(page, host.address);
+    const png = await drawn(page);
+    await page.getByRole('button', { name: 'Show panel' }).click();
+    const panel = page.frameLocator('#panel');
+    await panel.getByRole('tab', { name: 'Aircraft' }).click();
+    await panel.getByRole('button', { name: 'Begin' }).click();
+    await panel.getByRole('button', { name: 'Trace a chart in a picture' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Trace a chart' });
+    await dialog.getByLabel(/^Picture of the chart/).setInputFiles({ name: 'distance.png', mimeType: 'image/png', buffer: png });
+    await dialog.getByText('"distance.png" is open').waitFor();
+    await dialog.getByRole('application').waitFor();
+    expect(watched).toEqual({ foreign: [], errors: [] });
+    expect(host.asked.filter((one) => !/^GET \/club\/[^?]*$/.test(one))).toEqual([]);
+  } finally {
+    await browser.close();
+    await host.stop();
+  }
 });
