@@ -7,7 +7,7 @@ import { startOfLine, type LineStart, type StartProblem } from './startOfLine';
 import type { WithoutGrid } from './withoutGrid';
 
 export interface LinePoint extends Place {
-  /** First behind a stretch in which the line was not seen. */
+  /** First behind a stretch in which the line was not seen, longer than a grid line that crosses it. */
   readonly afterGap: boolean;
 }
 
@@ -109,7 +109,8 @@ function followed(picture: WithoutGrid, start: LineStart): { readonly points: Li
       behind.push(place);
       if (behind.length < streak) continue;
       if (!goesOn(behind, fit.at(gap.length + step).way)) return { points, end: gap.kind };
-      points.push(...behind.map((one, index) => ({ ...one, afterGap: index === 0 })));
+      const isLong = gap.length > 3 * start.width + 4;
+      points.push(...behind.map((one, index) => ({ ...one, afterGap: isLong && index === 0 })));
       way = localFit(points.slice(-streak), fit.at(ahead).way, Infinity).at(0).way;
       [gap, behind] = [undefined, []];
       continue;
