@@ -239,7 +239,7 @@ describe('a chart traced', () => {
   it('is saved as a file with its picture, and opened again from it; a file that was changed is refused', { timeout: 120_000 }, async () => {
     await panel.getByRole('button', { name: 'Trace a chart in a picture' }).click();
     const saving = page.waitForEvent('download');
-    await dialog.getByRole('link', { name: /^Save the picture with all/ }).click();
+    await dialog.getByRole('button', { name: 'Save the picture with all that was traced' }).click();
     const saved = await saving;
     expect(saved.suggestedFilename()).toBe('distance.chart.json');
     const text = await readFile(await saved.path(), 'utf8');

@@ -1,5 +1,5 @@
 // A traced chart as a file of this machine: the picture as it was opened, with its hash, and all that was clicked, to compare or go on with later.
-import { useEffect, useMemo } from 'preact/hooks';
+import { download } from '../download';
 import { openPicture, type ChartPicture } from './chartPicture';
 import { emptyDraft, frameOf, inputAxisOf, type Draft } from './draft';
 
@@ -15,7 +15,7 @@ function base64Of(bytes: Uint8Array): string {
 }
 const bytesOf = (base64: string): Uint8Array => Uint8Array.from(atob(base64), (sign) => sign.charCodeAt(0));
 
-export const chartFileText = ({ name, hash, bytes }: ChartPicture, draft: Draft): string =>
+const chartFileText = ({ name, hash, bytes }: ChartPicture, draft: Draft): string =>
   JSON.stringify({ kind, version, picture: { name, sha256: hash, base64: base64Of(bytes) }, draft });
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> => typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -68,17 +68,20 @@ export async function openChartFile(file: File): Promise<{ readonly picture: Cha
   return isText ? chartInFile(new TextDecoder().decode(bytes)) : { picture: await openPicture(file.name, bytes) };
 }
 
-export function ChartFileLink({ picture, draft }: { readonly picture: ChartPicture; readonly draft: Draft }) {
-  const address = useMemo(() => URL.createObjectURL(new Blob([chartFileText(picture, draft)], { type: 'application/json' })), [picture, draft]);
-  useEffect(() => () => URL.revokeObjectURL(address), [address]);
+/** Made when it is pressed: the whole picture is in it. */
+export function SaveChart({ picture, draft }: { readonly picture: ChartPicture; readonly draft: Draft }) {
   const name = `${picture.name.replace(/\.[^.]*$/, '')}.chart.json`;
   return (
-    <p>
-      <a href={address} download={name}>
-        Save the picture with all that was traced ({name})
-      </a>
-      <br />
-      The table's note will name the picture and its hash; the workbook does not hold the picture itself. Keep this file beside the manual.
-    </p>
+    <>
+      <p class="choices">
+        <button type="button" onClick={() => download(name, chartFileText(picture, draft), 'application/json')}>
+          Save the picture with all that was traced
+        </button>
+      </p>
+      <p>
+        The note of the table names the picture and its hash; the workbook does not hold the picture itself. Keep that file ({name}) beside the
+        manual.
+      </p>
+    </>
   );
 }
