@@ -47,13 +47,17 @@ function seenIn(cut: Cut, { width, ink }: LineStart, loose: number): Seen {
 /** Pixels for which a line may stay unseen, by why. */
 const patience = (width: number): Readonly<Record<Exclude<Seen['kind'], 'seen'>, number>> => ({
   lost: 6 * width + 8,
-  crowded: 4 * width + 8,
-  several: 4 * width + 8,
+  // A line that crosses by less than some 25 degrees takes longer, and which of the two goes on is then not sure.
+  crowded: 2.5 * width + 6,
+  several: 2.5 * width + 6,
   hidden: 90,
   edge: 0,
 });
 
-const sharpest = Math.cos((14 * Math.PI) / 180);
+/** How far the line behind a gap may turn; where another one was in the way, less. */
+const sharpest = { plain: Math.cos((14 * Math.PI) / 180), crowded: Math.cos((9 * Math.PI) / 180) };
+/** Pixels to both sides in which neighbours are looked for. */
+const wide = 24;
 
 interface Gap {
   readonly kind: Exclude<Seen['kind'], 'seen'>;
@@ -71,11 +75,11 @@ const longerGap = (gap: Gap | undefined, kind: Gap['kind']): Gap => {
 const placeOf = (place: Place, way: Place, offset: number): Place => ({ x: place.x - way.y * offset, y: place.y + way.x * offset });
 
 /** Behind a gap a few points must lie in one line, which goes the way that was expected. */
-function goesOn(found: readonly Place[], expected: Place): boolean {
+function goesOn(found: readonly Place[], expected: Place, { spent }: Gap): boolean {
   const [first, last] = [found[0], found[found.length - 1]];
   if (first === undefined || last === undefined) return false;
   const [x, y] = [last.x - first.x, last.y - first.y];
-  return x * expected.x + y * expected.y >= sharpest * Math.hypot(x, y);
+  return x * expected.x + y * expected.y >= (spent.has('crowded') || spent.has('several') ? sharpest.crowded : sharpest.plain) * Math.hypot(x, y);
 }
 
 function followed(picture: WithoutGrid, start: LineStart): { readonly points: LinePoint[]; readonly end: LineEnd } {
@@ -83,7 +87,7 @@ function followed(picture: WithoutGrid, start: LineStart): { readonly points: Li
   const wait = patience(start.width);
   const streak = Math.ceil(Math.max(7, 1.6 * start.width) / step);
   const look = (loose: number): Look => ({
-    reach: Math.max(6, 2.2 * start.width) + loose,
+    reach: Math.max(wide, 2.2 * start.width + loose),
     least: Math.max(0.08, 0.5 * start.ink),
     hiding: 0.3 * start.ink,
     near: start.width / 2 + 1,
@@ -91,15 +95,20 @@ function followed(picture: WithoutGrid, start: LineStart): { readonly points: Li
   let way = start.way;
   let gap: Gap | undefined;
   let behind: Place[] = [];
+  /** Pixels to the nearest neighbour of late: behind a gap the line is looked for in less than half of them. */
+  let room = wide;
   while (points.length < longest) {
     // The longer a gap, the more of the line before it tells where it goes on.
     const known = points.slice(-remembered - Math.round((gap?.length ?? 0) / step));
     const fit = localFit(known, way, bendFrom);
     const ahead = step + (gap?.length ?? 0) + behind.length * step;
     const expected = behind.length < 3 ? fit.at(ahead) : localFit(behind, fit.at(ahead).way, Infinity).at(step);
-    const loose = behind.length > 0 || gap === undefined ? start.width / 2 + 1 : Math.min(start.width / 2 + 1 + 0.08 * gap.length, 10);
-    const seen = seenIn(cutAcross(picture, expected.place, expected.way, look(loose)), start, loose);
+    const loose = behind.length > 0 || gap === undefined ? start.width / 2 + 1 : Math.min(start.width / 2 + 1 + 0.08 * gap.length, 10, 0.45 * room);
+    const cut = cutAcross(picture, expected.place, expected.way, look(loose));
+    const seen = seenIn(cut, start, loose);
     if (seen.kind === 'seen') {
+      const others = cut.strokes.filter((one) => one !== seen.stroke).map(({ offset }) => Math.abs(offset - seen.stroke.offset));
+      room = Math.min(room + step / 3, wide, ...others);
       const place = placeOf(expected.place, expected.way, seen.stroke.offset);
       if (gap === undefined) {
         points.push({ ...place, afterGap: false });
@@ -108,7 +117,7 @@ function followed(picture: WithoutGrid, start: LineStart): { readonly points: Li
       }
       behind.push(place);
       if (behind.length < streak) continue;
-      if (!goesOn(behind, fit.at(gap.length + step).way)) return { points, end: gap.kind };
+      if (!goesOn(behind, fit.at(gap.length + step).way, gap)) return { points, end: gap.kind };
       const isLong = gap.length > 3 * start.width + 4;
       points.push(...behind.map((one, index) => ({ ...one, afterGap: isLong && index === 0 })));
       way = localFit(points.slice(-streak), fit.at(ahead).way, Infinity).at(0).way;

@@ -69,6 +69,28 @@ function crosses(picture: WithoutGrid, best: Candidate, all: readonly Candidate[
   );
 }
 
+/** Pixels along the line at which it must be alone, or beside lines that keep their distance. */
+const beside = [-18, -12, -6, 0, 6, 12, 18];
+
+/** Another line comes nearer or is run into, close by: which of the two goes on beyond it could not be told. */
+function isJoined(picture: WithoutGrid, { at, way, width, ink }: LineStart): boolean {
+  const near = 2.2 * width + 6;
+  const cuts = beside.flatMap((along) => {
+    const place = { x: at.x + way.x * along, y: at.y + way.y * along };
+    const { strokes, hidden } = cutAcross(picture, place, way, { reach: near + 6, least: ink * 0.5, hiding: 0.3 * ink, near: width / 2 + 1 });
+    const own = strokes.reduce<(typeof strokes)[number] | undefined>(
+      (best, one) => (best === undefined || Math.abs(one.offset) < Math.abs(best.offset) ? one : best),
+      undefined,
+    );
+    return own === undefined || hidden > 0 ? [] : [{ own, others: strokes.filter((one) => one !== own).map(({ offset }) => offset - own.offset) }];
+  });
+  if (cuts.some(({ own }) => own.width > 1.7 * width + 1)) return true;
+  return [-1, 1].some((side) => {
+    const gaps = cuts.flatMap(({ others }) => others.filter((one) => Math.sign(one) === side && Math.abs(one) < near).map(Math.abs));
+    return gaps.length > 1 && Math.max(...gaps) - Math.min(...gaps) > 3;
+  });
+}
+
 export function startOfLine(picture: WithoutGrid, click: Place): StartFound {
   const all = candidates(picture, click);
   const [first] = all;
@@ -83,5 +105,6 @@ export function startOfLine(picture: WithoutGrid, click: Place): StartFound {
   if (own === undefined || Math.abs(own.offset) > 6) return { problem: 'noLine' };
   if (own.width > 20) return { problem: 'twoLines' };
   const at = { x: place.x - way.y * own.offset, y: place.y + way.x * own.offset };
-  return { start: { at, way, width: Math.max(1.5, own.width), ink: own.ink } };
+  const start = { at, way, width: Math.max(1.5, own.width), ink: own.ink };
+  return isJoined(picture, start) ? { problem: 'twoLines' } : { start };
 }

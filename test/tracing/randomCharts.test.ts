@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { randomFrom, type Drawing, type DrawnCurve, type Spoilt } from './support/drawnChart';
 import { readyChart, traced } from './support/traced';
 
-const charts = Number(process.env['RANDOM_CHARTS'] ?? 12);
+const [charts, firstSeed] = [Number(process.env['RANDOM_CHARTS'] ?? 12), Number(process.env['FIRST_CHART'] ?? 1)];
 
 interface RandomChart {
   readonly drawing: Drawing;
@@ -63,7 +63,7 @@ function chartAt(seed: number): RandomChart {
 it(`follows no other line, in ${charts} charts`, { timeout: 60_000 + charts * 10_000 }, () => {
   const wrong: string[] = [];
   let [followed, whole] = [0, 0];
-  for (let seed = 1; seed <= charts; seed += 1) {
+  for (let seed = firstSeed; seed < firstSeed + charts; seed += 1) {
     const { drawing, spoilt } = chartAt(seed);
     const ready = readyChart(drawing, spoilt);
     for (const [place, curve] of drawing.curves.entries())
@@ -72,8 +72,14 @@ it(`follows no other line, in ${charts} charts`, { timeout: 60_000 + charts * 10
         if (height < 60 || height > 2940) continue;
         const found = traced(ready, curve, at);
         whole += (curve.to - curve.from) / 60;
-        followed += found === undefined ? 0 : (found.to - found.from) / 60;
-        if (found !== undefined && found.error >= 0.5) wrong.push(`chart ${seed}, curve ${place + 1} from ${at}: ${found.error.toFixed(2)} steps`);
+        if (found === undefined) continue;
+        followed += (found.to - found.from) / 60;
+        // A click where two lines meet may mean either; all of what was followed must lie on one of them.
+        const meant = drawing.curves.filter(({ formula }) => Math.abs(formula(at) - height) < 12 * 6.25);
+        const error = Math.min(
+          ...meant.map(({ formula }) => Math.max(...found.points.map(({ input, figure }) => Math.abs(figure - formula(input)) / drawing.minor.up))),
+        );
+        if (error >= 0.5) wrong.push(`chart ${seed}, curve ${place + 1} from ${at}: ${error.toFixed(2)} steps`);
       }
   }
   expect(wrong).toEqual([]);
