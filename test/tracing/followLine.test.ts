@@ -54,7 +54,7 @@ describe.each(spoilts)('a picture %s', (_, spoilt) => {
     const ready = readyChart(chartOf(family({ dash: [12, 6] })), spoilt);
     const all = ready.drawing.curves.map((curve) => traced(ready, curve, 11.7));
     for (const one of all) if (one !== undefined) expect(one.error).toBeLessThan(0.5);
-    expect(all.reduce((sum, one) => sum + (one === undefined ? 0 : part(one)), 0) / all.length).toBeGreaterThan(0.6);
+    expect(all.reduce((sum, one) => sum + (one === undefined ? 0 : part(one)), 0) / all.length).toBeGreaterThan(0.5);
   });
 
   it('is never left for a grid line as dark as the curve', { timeout: 60_000 }, () => {
