@@ -128,6 +128,9 @@ function followed(picture: WithoutGrid, start: LineStart): { readonly points: Li
     gap = longerGap(gap, seen.kind);
     const kind = [...gap.spent].find(([one, length]) => length > wait[one as Gap['kind']])?.[0];
     if (kind !== undefined) return { points, end: kind as LineEnd };
+    // Another line that comes in while this one is hidden, or the other way round: too long to be sure which of them comes out.
+    const met = (['several', 'crowded'] as const).find((one) => gap?.spent.has(one));
+    if (met !== undefined && gap.length > wait.crowded + 10) return { points, end: met };
   }
   return { points, end: 'long' };
 }
