@@ -48,6 +48,7 @@ export default tseslint.config(
               subjects.map((subject) => `./functions/${subject}`),
               'The machinery knows no subject.',
             ),
+            zone('./addon/tracing', '.', 'addon/tracing is arithmetic of its own: it imports nothing else.', ['./addon/tracing']),
             ...['workbook', 'pictures', 'calendar', 'form'].map((shared) =>
               zone(
                 `./addon/${shared}`,
@@ -81,6 +82,7 @@ export default tseslint.config(
       'addon/pictures/**',
       'addon/calendar/**',
       'addon/form/**',
+      'addon/tracing/**',
     ],
     rules: {
       'no-restricted-imports': ['error', { patterns: [{ group: ['@univerjs/*'], message: 'The grid engine belongs in addon/local only.' }] }],

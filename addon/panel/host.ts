@@ -2,6 +2,8 @@
 // google.script.run, the local workbook through messages between frames. Everything is plain data, so that it survives both.
 
 import type { FlightPlan } from '../workbook/addFlight';
+import type { TableKind } from '../workbook/pasted/tableKinds';
+import type { TableAnswers } from '../workbook/pasted/tableQuestions';
 import type { CarriedSheet } from '../workbook/carriedInputs';
 import type { CellsChanged } from '../workbook/cellChanges';
 import type { EntryWritten } from '../workbook/tripEntries';
@@ -103,7 +105,18 @@ export interface Watch {
   readonly stop: StopSignal;
 }
 
+/** Points read off a chart's picture, as a text to be put in like one that is pasted, and what is known of it already. */
+export interface TracedText {
+  readonly text: string;
+  readonly answers: TableAnswers;
+}
+
 export interface PanelHost {
+  /**
+   * Lets the user trace a chart of this kind of table in a picture, and answers with its points; undefined where the user left it. A host without
+   * room for a picture lacks it.
+   */
+  traceChart?(list: TableKind['list']): Promise<TracedText | undefined>;
   /**
    * Rejects with an Error whose message is a sentence for the user. Google Sheets heeds `watch` while sheets are inserted or brought up to
    * date; a host that does such a thing in one step tells no progress, and is not to be stopped.

@@ -24,12 +24,15 @@ interface FormProps {
   readonly given: TablePasted;
   readonly look: TableLook;
   readonly onGiven: (given: TablePasted) => void;
+  /** Undefined where the host cannot. */
+  readonly trace: (() => void) | undefined;
+  readonly asking: Asking;
 }
 
 const splitText = ({ side, figures }: Split): string => `${side}-${figures}`;
 
 /** What is open of the table, and what was understood. */
-function TableQuestions({ given, look: { found, understood, existing }, onGiven }: Omit<FormProps, 'names'>) {
+function TableQuestions({ given, look: { found, understood, existing }, onGiven }: Pick<FormProps, 'given' | 'look' | 'onGiven'>) {
   return (
     <>
       {found.splits.length > 1 && (
@@ -77,7 +80,7 @@ function TableQuestions({ given, look: { found, understood, existing }, onGiven 
   );
 }
 
-function TableForm({ names, given, look, onGiven }: FormProps) {
+function TableForm({ names, given, look, onGiven, trace, asking }: FormProps) {
   const id = useId();
   const { pasted, found } = look;
   return (
@@ -94,6 +97,13 @@ function TableForm({ names, given, look, onGiven }: FormProps) {
         choices={tableKinds.map(({ list, title }) => ({ value: list, label: title }))}
         onAnswer={(list) => onGiven({ ...given, answers: {}, existing: undefined, kind: tableKinds.find((one) => one.list === list) ?? given.kind })}
       />
+      {trace !== undefined && (
+        <div class="field">
+          <AskButton look="wide" asking={asking} ask={trace}>
+            Trace a chart in a picture
+          </AskButton>
+        </div>
+      )}
       <div class="field">
         <label for={id}>The table, pasted as it was copied: a block, a list, lines of a document</label>
         <textarea
@@ -125,6 +135,7 @@ interface TableState {
   readonly last: LastChange | undefined;
   readonly setGiven: (given: TablePasted) => void;
   readonly begin: () => Promise<string>;
+  readonly trace: (what: TablePasted) => Promise<string>;
   readonly write: (shown: TableLook, what: TablePasted) => Promise<string>;
   readonly takenBack: () => Promise<void>;
 }
@@ -143,6 +154,12 @@ function useTable(host: PanelHost, moveOn: () => void): TableState {
     setSheet(now);
     setGiven((before) => before ?? { ...nothingYet, aircraft, kind });
     return `"${now.name}" is read. Choose the aircraft and the table, then paste.`;
+  };
+  const trace = async (what: TablePasted): Promise<string> => {
+    const traced = await host.traceChart?.(what.kind.list);
+    if (traced === undefined) return 'No chart was taken over. What you traced is kept until this page is closed.';
+    setGiven({ ...what, ...nothingYet, ...traced });
+    return 'The points of the chart stand below as a list. Answer what is open, and compare every curve once more.';
   };
   const write = async (shown: TableLook, what: TablePasted): Promise<string> => {
     const now = await read();
@@ -164,7 +181,7 @@ function useTable(host: PanelHost, moveOn: () => void): TableState {
     moveOn();
     setSheet(await read());
   };
-  return { sheet, given, last, setGiven, begin, write, takenBack };
+  return { sheet, given, last, setGiven, begin, trace, write, takenBack };
 }
 
 interface ShownProps {
@@ -192,7 +209,7 @@ function Planned({ look: { plan, problem }, asking, write }: ShownProps) {
 
 export function TableSection({ host, asking }: { readonly host: PanelHost; readonly asking: Asking }) {
   const heading = useRef<HTMLHeadingElement>(null);
-  const { sheet, given, last, setGiven, begin, write, takenBack } = useTable(host, () => heading.current?.focus());
+  const { sheet, given, last, setGiven, begin, trace, write, takenBack } = useTable(host, () => heading.current?.focus());
   const look = sheet === undefined || given === undefined ? undefined : tableLook(sheet, given);
   return (
     <section>
@@ -207,7 +224,14 @@ export function TableSection({ host, asking }: { readonly host: PanelHost; reado
         </AskButton>
       ) : (
         <>
-          <TableForm names={aircraftNames(sheet)} given={given} look={look} onGiven={setGiven} />
+          <TableForm
+            names={aircraftNames(sheet)}
+            given={given}
+            look={look}
+            onGiven={setGiven}
+            trace={host.traceChart && (() => asking.run('Tracing a chart, in a window over the page.', () => trace(given)))}
+            asking={asking}
+          />
           <Planned look={look} asking={asking} write={() => write(look, given)} />
         </>
       )}

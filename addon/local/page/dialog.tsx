@@ -1,7 +1,8 @@
 // A window over the page that keeps everything else waiting until it is closed, by its own button or by Escape.
 import { render, type ComponentChildren } from 'preact';
 
-export function showDialog(title: string, content: (close: () => void) => ComponentChildren): void {
+/** `closed` is called however it was closed. */
+export function showDialog(title: string, content: (close: () => void) => ComponentChildren, closed?: () => void): void {
   const dialog = document.createElement('dialog');
   dialog.className = 'over-page';
   dialog.setAttribute('aria-label', title);
@@ -9,6 +10,7 @@ export function showDialog(title: string, content: (close: () => void) => Compon
   dialog.addEventListener('close', () => {
     render(null, dialog);
     dialog.remove();
+    closed?.();
   });
   render(
     content(() => dialog.close()),

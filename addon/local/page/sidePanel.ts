@@ -1,5 +1,5 @@
 // The side panel beside the grid: a frame of its own, which asks by messages for what it wants done in the workbook.
-import type { PanelReply } from '../../panel/host';
+import type { PanelHost, PanelReply } from '../../panel/host';
 import { isQuestionMessage, type ReplyMessage } from './panelFrame/messages';
 import { elementNamed } from './elements';
 import type { PanelAnswers } from './panelAnswers';
@@ -8,7 +8,10 @@ import type { PanelAnswers } from './panelAnswers';
 const roomForPanel = 1400;
 const memory = 'rampwright-panel';
 
-async function replyTo(answers: PanelAnswers, question: string, given: unknown): Promise<PanelReply<unknown>> {
+/** Loaded when it is first wanted. */
+const traceChart: NonNullable<PanelHost['traceChart']> = async (list) => (await import('./tracing/traceChart')).traceChart(list);
+
+async function replyTo(answers: object, question: string, given: unknown): Promise<PanelReply<unknown>> {
   const answer = Object.entries(answers).find(([name]) => name === question)?.[1] as ((given: unknown) => Promise<unknown>) | undefined;
   if (answer === undefined) return { refusal: `The panel asked for "${question}", which this workbook cannot do.` };
   try {
@@ -18,7 +21,7 @@ async function replyTo(answers: PanelAnswers, question: string, given: unknown):
   }
 }
 
-function answerPanel(frame: HTMLIFrameElement, answers: PanelAnswers): void {
+function answerPanel(frame: HTMLIFrameElement, answers: object): void {
   const reply = async (id: number, question: string, given: unknown): Promise<void> => {
     const message: ReplyMessage = { id, reply: await replyTo(answers, question, given) };
     frame.contentWindow?.postMessage(message, location.origin);
@@ -31,7 +34,7 @@ function answerPanel(frame: HTMLIFrameElement, answers: PanelAnswers): void {
 export function showPanel(answers: PanelAnswers): void {
   const frame = elementNamed('panel') as HTMLIFrameElement;
   const button = elementNamed('panel-button');
-  answerPanel(frame, answers);
+  answerPanel(frame, { ...answers, traceChart });
   const show = (shown: boolean): void => {
     // The panel loads only when it is first wanted.
     if (shown && frame.src === '') frame.src = 'panel.html';

@@ -1,6 +1,7 @@
 // The page: loads the user's workbook into the grid, keeps it saved, shows why a cell is an error.
 import './page.css';
 import './pocket/pocket.css';
+import './tracing/tracing.css';
 import { ICommandService } from '@univerjs/core';
 import { CellErrors } from '../engine/cellErrors';
 import { keepNamesReadable, sheetNamesBut } from '../engine/sheetNaming';

@@ -12,12 +12,11 @@ export function connectToPage(): PanelHost {
     waiting.get(data.id)?.(data.reply as PanelReply<never>);
     waiting.delete(data.id);
   });
-  return {
-    ask: (question, given) =>
-      new Promise((resolve, reject) => {
-        const message: QuestionMessage = { id: (asked += 1), question, given };
-        waiting.set(message.id, (reply) => ('answer' in reply ? resolve(reply.answer) : reject(new Error(reply.refusal))));
-        window.parent.postMessage(message, location.origin);
-      }),
-  };
+  const send = <Answer>(question: string, given: unknown): Promise<Answer> =>
+    new Promise((resolve, reject) => {
+      const message: QuestionMessage = { id: (asked += 1), question, given };
+      waiting.set(message.id, (reply) => ('answer' in reply ? resolve(reply.answer) : reject(new Error(reply.refusal))));
+      window.parent.postMessage(message, location.origin);
+    });
+  return { ask: (question, given) => send(question, given), traceChart: (list) => send('traceChart', list) };
 }
