@@ -35,14 +35,14 @@ export function placesFor(room: LedgerRoom): LedgerPlaces {
   const licences = listBelow(fleet.last, room.licences);
   // Those overdue, the months, and all together.
   const renewals = listBelow(licences.last, renewalMonths + 2);
-  const members = listBelow(renewals.last + 1, room.members);
+  const members = listBelow(renewals.last + 2, room.members);
   const loads = listBelow(members.last, room.loads);
   // Last, since nobody knows how many rows it takes: what stands below it would take it away.
   return { cards, fleet, licences, renewals, members, loads, diary: listBelow(loads.last, room.diary) };
 }
 
 /** With its heads, so that a row put in right below them is read too. */
-export const licenceTable = ({ licences }: LedgerPlaces): string => `$A$${licences.head}:$G$${licences.last}`;
+export const licenceTable = ({ licences }: LedgerPlaces): string => `$A$${licences.head}:$J$${licences.last}`;
 
 export const loadTable = ({ loads }: LedgerPlaces): string => `$A$${loads.head}:$I$${loads.last}`;
 

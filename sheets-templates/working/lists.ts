@@ -130,7 +130,7 @@ const pilotCall = formulaCall(
 );
 const hours = `IF(ISNUMBER(${onTrip('B', trip.timeEnRoute)}),${onTrip('B', trip.timeEnRoute)}/60,"")`;
 const aircraftCall = formulaCall('AIRCRAFT_FOR_FLIGHT', items, fleet, flown, lastDay, 'as_of', rulesChosen, hours, onTrip('B', trip.instrument), log);
-const { aircraft, database, series, loaded, verified, licences, changesAt, loadedOn } = ledgerColumns;
+const { aircraft, database, series, loaded, verified, licences, changesAt, loadedOn, box } = ledgerColumns;
 const dataCall = formulaCall(
   'LEDGER_FOR_FLIGHT',
   aircraft,
@@ -145,6 +145,7 @@ const dataCall = formulaCall(
   lastDay,
   'as_of',
   loadedOn,
+  box,
 );
 
 export const listCells: TemplateCell[] = [

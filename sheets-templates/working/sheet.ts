@@ -17,7 +17,7 @@ const reasonHeights = Object.fromEntries(placeColumns.map((_, index) => [rows.we
 export const workingSheet: DeclaredSheet = {
   key: 'working',
   name: sheetNames.working,
-  version: 3,
+  version: 4,
   rows: workingLastRow + 1,
   columns: 23,
   columnWidths: [220, 112, 112, 112, 92, 92, ...Array.from({ length: 17 }, () => 92)],
