@@ -111,7 +111,8 @@ export const LEDGER_CARDS = laying({
       const state = loaded[index];
       if (state !== undefined) cells[(rows[index] ?? 1) - 1] = cardRow(state, standing, given.series[index]);
     });
-    return cells;
+    // Blank rows below the last card would be written anew at each calculation.
+    return cells.slice(0, rows[rows.length - 1] ?? 1);
   },
 });
 

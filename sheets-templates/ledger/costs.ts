@@ -78,7 +78,7 @@ function statementHelp({ members, licences }: Pick<LedgerPlaces, 'members' | 'li
   return `=IFERROR("${help}"&IF(${strangers}=0,""," Rows of members in an aircraft that no licence names: "&${strangers}&". Where it is only spelled otherwise, the others bear its cost alone."),"${help}")`;
 }
 
-export function memberCells({ members, licences }: LedgerPlaces): TemplateCell[] {
+export function memberCells({ members, statement, licences }: LedgerPlaces): TemplateCell[] {
   const of = (letter: string): string => column(licences, letter);
   const words = ['by', 'name', '', 'amount', 'of which'];
   const call = formulaCall('COST_STATEMENT', of('A'), of('E'), of('F'), of('G'), `$A$${members.first}:$D$${members.last}`, headWords(words));
@@ -100,7 +100,7 @@ export function memberCells({ members, licences }: LedgerPlaces): TemplateCell[]
     ...listHeads(members.head, 1, ['member', 'aircraft', 'hours', 'share']),
     ...entryList(members, 1, [typedText, typedText, typedNumber('one'), typedNumber('one')], demoMembers),
     ...listHeading(members.head - 2, 9, 13, '7  What each member owes, and each aircraft costs', statementHelp({ members, licences })),
-    ...spillList(members, 9, looks, words, call),
+    ...spillList(statement, 9, looks, words, call),
   ];
 }
 

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHeadless, type CellResult, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { currencyLogSheet, currencyLogWith } from '../../sheets-templates/currency/sheet';
 import { dataLedgerSheet, dataLedgerWith } from '../../sheets-templates/ledger/sheet';
-import { placesFor as ledgerPlaces } from '../../sheets-templates/ledger/places';
+import { defaultRoom, placesFor as ledgerPlaces } from '../../sheets-templates/ledger/places';
 import { placesFor as currencyPlaces } from '../../sheets-templates/currency/sections';
 import { fieldsSheet } from '../../sheets-templates/fields/sheet';
 import { demoTrip } from '../../sheets-templates/demo/day';
@@ -13,7 +13,7 @@ import type { SheetTemplate, TemplateValue } from '../../sheets-templates/templa
 import { tripAsTyped } from '../support/tripAsTyped';
 import { changedTemplates } from './changedTemplates';
 
-const ledgerRoom = { cards: 24, fleet: 21, licences: 24, members: 30, diary: 120, loads: 400 };
+const ledgerRoom = defaultRoom;
 const currencyRoom = { papers: 14, ownRules: 8, pilot: 36, items: 24, flights: 1000, tinted: 60 };
 
 /** The sheet among those it reads, without the rest of the workbook. */

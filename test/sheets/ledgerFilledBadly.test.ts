@@ -3,21 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { demoCards } from '../../sheets-templates/demo/ledger';
 import { dataLedgerSheet } from '../../sheets-templates/ledger/sheet';
-import { placesFor } from '../../sheets-templates/ledger/places';
+import { defaultRoom, placesFor } from '../../sheets-templates/ledger/places';
 import { startSheet } from '../../sheets-templates/start/sheet';
 import type { TemplateValue } from '../../sheets-templates/template';
 import { tripAsTyped } from '../support/tripAsTyped';
 import { changedTemplates } from './changedTemplates';
 
 describe('the Data ledger, filled in badly', () => {
-  const { cards, fleet, licences, renewals, members, diary, loads } = placesFor({
-    cards: 24,
-    fleet: 21,
-    licences: 24,
-    members: 30,
-    diary: 120,
-    loads: 400,
-  });
+  const { cards, fleet, licences, renewals, members, diary, loads } = placesFor(defaultRoom);
   const name = dataLedgerSheet.name;
   /** One that covers them all, so that nothing is said of licences. */
   const everyLicence = Object.entries({ A: 'all', B: 'all', C: 'no end', E: 0, F: 'EUR', G: 'equal' }).map(

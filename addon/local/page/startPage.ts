@@ -13,6 +13,7 @@ import { drawPictures } from './drawPictures';
 import { elementNamed } from './elements';
 import { offerFindAndSort } from './findAndSort';
 import { offerFiles } from './filesStrip';
+import { offerStatements } from './allStatements';
 import { loadWorkbook, startGrid } from './grid';
 import type { Keeper, KeptFile } from './keeper';
 import { markLastValues } from './lastValues';
@@ -62,6 +63,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
   const live = liveWorkbook(workbook, injector, calculated);
   copyTabs(injector, live, autosave);
   offerFiles(live);
+  offerStatements(live);
   offerFindAndSort(injector, live);
   printSheets(api, live);
   showPanel(panelAnswers(injector, live, autosave));
