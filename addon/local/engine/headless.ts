@@ -21,6 +21,7 @@ import { patchWait, waitMilliseconds } from './patchWait';
 import { quickEngine } from './quickEngine';
 import type { EngineModule } from './engineValues';
 import { CellErrors } from './cellErrors';
+import { guardLists, type FullList } from './fullLists';
 import { keepNamesReadable, sheetNamesBut } from './sheetNaming';
 import { valuesStep } from './valuesStep';
 import { cellContent, workbookData } from './workbookData';
@@ -51,6 +52,8 @@ export interface HeadlessWorkbook {
   /** Puts empty rows in above this one, counted from 1, as a user does. */
   insertRows(sheet: string, above: number, count: number): Promise<void>;
   removeRows(sheet: string, first: number, count: number): Promise<void>;
+  /** From now on, lists are guarded as they are in the page; gives what is told of them. */
+  guardLists(): readonly FullList[];
   /** Takes the last of these changes back. */
   undo(): Promise<void>;
   value(sheet: string, cell: string): CellResult;
@@ -126,6 +129,16 @@ function stepOf(workbook: string, sheet: string, cells: Cells): Sheets.ISetRange
   return valuesStep(workbook, sheet, entered);
 }
 
+function guardedLists(univer: Core.Univer, workbook: ReturnType<CoreFacade.FUniver['createWorkbook']>): FullList[] {
+  const told: FullList[] = [];
+  guardLists(
+    univer.__getInjector().get(core.ICommandService),
+    (id) => workbook.getSheetBySheetId(id) ?? undefined,
+    (full) => told.push(full),
+  );
+  return told;
+}
+
 let opened = 0;
 
 /** Under an identifier of its own: the engine keeps read formulas for all its workbooks together. */
@@ -177,6 +190,7 @@ export async function openSaved(data: Core.IWorkbookData, today = demoDay): Prom
       }),
     insertRows: (sheet, above, count) => settled(() => void inSight(sheet).insertRowsBefore(above - 1, count)),
     removeRows: (sheet, first, count) => settled(() => void inSight(sheet).deleteRows(first - 1, count)),
+    guardLists: () => guardedLists(univer, workbook),
     undo: () => settled(() => void workbook.undo()),
     value: (sheet, cell) => values(sheet, cell)[0]?.[0] ?? '',
     values,

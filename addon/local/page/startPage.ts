@@ -42,7 +42,7 @@ export interface StartedPage {
 async function start(keeper: Keeper): Promise<StartedPage> {
   const book = new CellErrors();
   const { data, file, said } = await keeper.open();
-  const { api, injector, keepFormulasOf } = startGrid('grid', book);
+  const { api, injector, keepFormulasOf, keepListsOf } = startGrid('grid', book);
   api.getFormula().calculationStart(() => book.beginCalculation());
   scrollByTouch(elementNamed('grid'));
   drawPictures(api);
@@ -54,6 +54,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
     notify(`A sheet cannot be called "${wanted}" here, since formulas could not refer to it. It is called "${given}".`);
   keepNamesReadable(injector.get(ICommandService), (sheetId) => sheetNamesBut(workbook, sheetId), tellName);
   keepFormulasOf(workbook);
+  keepListsOf(workbook);
   readAsWritten(injector);
   keepRowsTall(api, workbook);
   followLinks(api, workbook);
