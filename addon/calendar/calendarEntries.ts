@@ -4,7 +4,11 @@ import { authorities } from '../../core/currency/rules';
 import type { DiaryDoing } from '../../functions/facts';
 import { visitTitle } from '../../functions/ledger/visitWords';
 import { plainWords } from '../../functions/registry/readText';
+import { firstFew } from '../../functions/registry/sharedWords';
 import type { CalendarEntries, CalendarEntry } from './calendarText';
+
+/** Days before which a calendar reminds: of a load, somebody has to get to the aircraft; of an end, there is something to arrange. */
+const [beforeLoad, beforeEnd] = [2, 14];
 
 export type AnswerRow = readonly (string | number | boolean)[];
 
@@ -27,19 +31,29 @@ const sorted = (rows: readonly Sorted[]): CalendarEntries => ({
   leftOut: rows.flatMap(({ leftOut }) => (leftOut === undefined ? [] : [leftOut])),
 });
 
-function diaryEntry(row: AnswerRow): Sorted {
+/** The aircraft that a visit is for, as the diary's words have them between brackets and commas; of many the first three. */
+function aircraftNamed(about: string, names: readonly string[]): string {
+  const ends = ['(', ', '].flatMap((before) => [')', ', '].map((after) => [before, after] as const));
+  const isThere = (name: string): boolean => ends.some(([before, after]) => about.includes(`${before}${name}${after}`));
+  const there = [...new Set(names.map((name) => name.trim()))].filter((name) => name !== '' && isThere(name));
+  return there.length === 0 ? '' : ` (${firstFew(there, 3)})`;
+}
+
+function diaryEntry(row: AnswerRow, names: readonly string[]): Sorted {
   const [what, day, time, about] = [0, 2, 3, 6].map((column) => text(row, column)) as [DiaryDoing, string, string, string];
   if (what === 'renew') return {};
   const when = what === 'load' && isDay(day) ? moment(day, time) : undefined;
   if (when === undefined) return about === '' ? {} : { leftOut: about };
-  return { entry: { identity: `load ${day}`, title: `Load data: ${visitTitle(about)}`, details: about, when } };
+  const title = `Load data: ${visitTitle(about)}${aircraftNamed(about, names)}`;
+  return { entry: { identity: `load ${day}`, title, details: about, when, remindDays: beforeLoad } };
 }
 
 /**
- * Rows of LEDGER_DIARY: a load at its moment of UTC. An effective date is what a load is, and never moves; its time of day may be corrected.
+ * Rows of LEDGER_DIARY, and the names of the aircraft in the ledger: a load at its moment of UTC. An effective date is what a load is, and never moves; its time of day may be corrected.
  * The ends of licences come from the licences themselves: in the diary one that was renewed may have no row any more to move its entry by.
  */
-export const diaryEntries = (rows: readonly AnswerRow[]): CalendarEntries => sorted(rows.map(diaryEntry));
+export const diaryEntries = (rows: readonly AnswerRow[], aircraft: readonly string[]): CalendarEntries =>
+  sorted(rows.map((row) => diaryEntry(row, aircraft)));
 
 /** Rows of aircraft, database, licence end, cost, currency: one entry a licence, on the day on which it ends, whichever that is. */
 export const licenceEntries = (rows: readonly AnswerRow[]): CalendarEntries =>
@@ -55,7 +69,9 @@ export const licenceEntries = (rows: readonly AnswerRow[]): CalendarEntries =>
       if (aircraft === '' || database === '' || !isDay(day)) return {};
       const licence = `${database} (${aircraft})`;
       const price = cost === '' || currency === '' ? 'cost not written down' : `${cost} ${currency}`;
-      return { entry: { identity: `licence ${plainWords(licence)}`, title: `Licence ends: ${licence}`, details: price, when: day } };
+      return {
+        entry: { identity: `licence ${plainWords(licence)}`, title: `Licence ends: ${licence}`, details: price, when: day, remindDays: beforeEnd },
+      };
     }),
   );
 
@@ -70,7 +86,7 @@ function lapse(identity: string, name: string, day: string, daysLeft: string, ru
   if (name === '') return {};
   if (!isDay(day)) return { leftOut: `${name}: no last good day` };
   if (Number(daysLeft) < 0) return { leftOut: `${name}: lapsed on ${day}` };
-  return { entry: { identity, title: `Last good day: ${name}`, details: rule, when: day } };
+  return { entry: { identity, title: `Last good day: ${name}`, details: rule, when: day, remindDays: beforeEnd } };
 }
 
 /** Rows of PILOT_STATUS: the last good day of each item as a whole day. */

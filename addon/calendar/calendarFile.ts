@@ -40,7 +40,9 @@ function asOfDay(call: CallInSheet, place: Place | undefined): string {
 function diaryOf(workbook: WorkbookSnapshot, sheet: SheetSnapshot): Part {
   const call = callIn(sheet, 'LEDGER_DIARY');
   const licences = columnsOfList(sheet, 'licences', ['aircraft', 'database', 'endsOn', 'cost', 'currency']);
-  const found = together(diaryEntries(withDays(answersOf(call, 7), 2)), licenceEntries(withDays(licences, 2)));
+  const aircraft = argumentOf(workbook, call, 'aircraft');
+  const names = aircraft === undefined ? [] : valuesIn(aircraft).map(([name]) => String(name ?? ''));
+  const found = together(diaryEntries(withDays(answersOf(call, 7), 2), names), licenceEntries(withDays(licences, 2)));
   return { sheet, asOf: asOfDay(call, argumentOf(workbook, call, 'from_date')), found };
 }
 

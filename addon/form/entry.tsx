@@ -1,7 +1,8 @@
 // One entry, as large as a thumb: a list of choices, a day, a number pad, a box for a report, or a line of text.
 import { useEffect, useState } from 'preact/hooks';
 import { isDatePattern } from '../workbook/datePattern';
-import { isoDay, type EntryRule } from '../workbook/pocket/typedEntry';
+import type { EntryRule } from '../workbook/pocket/typedEntry';
+import { isoDay } from '../workbook/serialDates';
 import { isoFromSerial } from '../workbook/serialDates';
 import type { Form, FormCell } from './form';
 

@@ -9,17 +9,8 @@ import { panelPage } from '../build/panelPage';
 import { quickEnginePlugin } from './quickEnginePlugin';
 import { packedElement, packTemplates } from '../workbook/packedTemplates';
 
-const sourceFolders = [
-  'core',
-  'functions',
-  'sheets-templates',
-  'addon/local',
-  'addon/calendar',
-  'addon/panel',
-  'addon/pictures',
-  'addon/workbook',
-  'addon/build',
-];
+/** addon whole: a part of it that is not named would leave an old page standing. */
+const sourceFolders = ['core', 'functions', 'sheets-templates', 'addon'];
 
 function fingerprint(root: string): string {
   const hash = createHash('sha256');

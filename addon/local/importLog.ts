@@ -6,7 +6,7 @@ import { hourColumns, logHeadings, partsOfLandings, undividedHeadings, type LogC
 import { numberFromCell } from '../../functions/registry/readNumber';
 import { plainWords } from '../../functions/registry/readText';
 import { firstFew } from '../../functions/registry/sharedWords';
-import { dateOrderOf, isoOf, type DateOrder } from './fileDates';
+import { dateOrderOf, isoOf, type DateOrder } from '../workbook/typed/writtenDays';
 import { isHeadedBy, linesOfTitle, pilotNamed, placesNamed, type Column, type NamedColumns } from './namedColumns';
 import { pilotColumn, type PilotColumn } from './pilotColumn';
 

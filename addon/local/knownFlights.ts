@@ -4,7 +4,7 @@ import { hourColumns } from '../../core/currency/flightLog';
 import { plainWords } from '../../functions/registry/readText';
 import { isoFromSerial } from '../workbook/serialDates';
 import type { CellValue } from '../workbook/snapshot';
-import { isoOf } from './fileDates';
+import { isoOf } from '../workbook/typed/writtenDays';
 import { amountOf, pilotPlace, placesIn, type ImportedFlight } from './importLog';
 import type { Column } from './namedColumns';
 

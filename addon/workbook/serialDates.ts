@@ -12,3 +12,6 @@ export const serialFromDate = (date: Date): number => date.getTime() / milliseco
 export const serialFromIso = (iso: string): number => serialFromDate(new Date(`${iso}T00:00:00Z`));
 
 export const isoFromSerial = (serial: number): string => dateFromSerial(serial).toISOString().slice(0, 10);
+
+/** The form of a day: 2026-02-30 has it too. */
+export const isoDay = /^\d{4}-\d\d-\d\d$/;

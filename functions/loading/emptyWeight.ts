@@ -6,9 +6,9 @@ import { folding, result } from '../registry/declaration';
 import { column } from '../registry/modifiers';
 import { date } from '../registry/readDate';
 import { number } from '../registry/readNumber';
-import { choice } from '../registry/readText';
 import { momentDivisor, momentsIn } from './readEnvelope';
 import { armOrBlank, armsOf, stationMoments } from './readStations';
+import { weighingKind } from './readWeighings';
 
 export const EMPTY_WEIGHT = folding({
   name: 'EMPTY_WEIGHT',
@@ -16,13 +16,7 @@ export const EMPTY_WEIGHT = folding({
   summary: "Today's empty weight and arm from the weighing record: the last weighing and the changes of equipment since.",
   parameters: {
     dates: column(date('Day of each weighing or change.')),
-    kinds: column(
-      choice<'weighing' | 'change'>({
-        words: ['weighing', 'change'],
-        also: { weighed: 'weighing', equipment: 'change', 'equipment change': 'change' },
-        help: 'A weighing gives the whole empty aircraft, a change what was put in or taken out.',
-      }),
-    ),
+    kinds: column(weighingKind),
     weights: column(
       number({
         unit: '',

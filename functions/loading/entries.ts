@@ -1,5 +1,6 @@
 // The sheet function that looks for wrong entries in a loading.
 import type { Envelope } from '../../core/loading/balance';
+import { dayNumber } from '../../core/basics/civilDate';
 import { CoreError } from '../../core/basics/errors';
 import { doubtOfCorners, type CornerDoubt } from '../../core/loading/corners';
 import { doubtOfTotal, doubtsOfEntries, type EntryDoubt, type TotalDoubt } from '../../core/loading/entries';
@@ -7,6 +8,7 @@ import type { WeightUnit } from '../../core/loading/seats';
 import { laying, result, type ResultCell } from '../registry/declaration';
 import { headingsAbove } from '../registry/headings';
 import { column, optional, unreadableMeansUndefined } from '../registry/modifiers';
+import { date } from '../registry/readDate';
 import { limitInWords, number } from '../registry/readNumber';
 import { choice, shownName } from '../registry/readText';
 import {
@@ -20,6 +22,8 @@ import {
   type TypedEnvelope,
 } from './readEnvelope';
 import { armOrBlank, armsOf, stationMoments } from './readStations';
+import { weighingRows } from './readWeighings';
+import { emptyStation, weighedInWords } from './weighedWords';
 
 const shown = (value: number): string => limitInWords(Number(value.toPrecision(4)));
 
@@ -109,6 +113,14 @@ export const LOADING_ENTRIES = laying({
     moments: stationMoments,
     moments_in: momentsIn,
     ...envelopeParameters,
+    weighings: optional(
+      weighingRows(
+        'The weighing record, in any order of days: day, weighing or change, weight, arm, moment (instead of the arm). The empty aircraft is the station with that word in its name, else the heaviest.',
+      ),
+      [],
+      'the empty aircraft is not held against a record',
+    ),
+    as_of: optional(date('The day asked about. Later lines of the record do not count yet.'), undefined, 'every line of the record counts'),
   },
   results: {
     station: result('', 'Name of the station; "all" for the whole loading.'),
@@ -121,6 +133,7 @@ export const LOADING_ENTRIES = laying({
     'The total is compared with the envelope as typed and converted between pounds and kilograms; below 0.6 of its least weight or above 1.5 of its greatest it is doubted in any case. ' +
     'Front seats are known by name (front, pilot, crew, left seat, right seat): all of them at 0, or none of 2.5 % of the least weight and of 50 kg, are doubted; so is a load below 0, a seat above 150 kg a person, and, in pounds, front seats below 170 lb together with all others at 50 to 110 lb. ' +
     'Arms rise from the front seats to those behind and to the baggage: a row out of that order is doubted where its weight as the arm would mend it, or where it lies ahead of the front seats. ' +
+    'Beside a weighing record the weight of the empty aircraft is doubted at more than a thousandth from it, its arm at more than 0.5 % of the width of the envelope. ' +
     'A corner is doubted at more than three times the width of the others from them and a quarter of itself, an arm beyond the stations by more than these lie apart and a quarter of them, a greatest weight above four times the least or 3 % above the maximum take-off weight, and one alone at its end: a weight by a quarter of the width of the others, an aft arm by 0.35, a forward arm by 0.3, or 1.5 at the least weight of an outline that is nowhere hollow.',
   examples: [
     {
@@ -146,15 +159,21 @@ export const LOADING_ENTRIES = laying({
       source: 'Invented loading, worked by hand: both weights lie between 38 and 50, as arms do; both arms are beyond 3 x 50 and 12 x 12',
     },
   ],
-  compute: ({ stations, weights, arms, envelope, weight_unit, maximum_weight, moments, moments_in, ...ways }, { rows }) => {
-    const known = armsOf(weights, arms, moments, momentDivisor(moments_in), rows);
+  compute: ({ stations, weights, arms, envelope, weight_unit, maximum_weight, moments, moments_in, weighings, as_of, ...ways }, { rows }) => {
+    const divisor = momentDivisor(moments_in);
+    const known = armsOf(weights, arms, moments, divisor, rows);
     const entries = stations.map((name, index) => ({ name, weight: weights[index] ?? 0, arm: known[index] ?? 0 }));
     const outline = outlineInWords(envelope, ways);
     if ('reason' in outline) return [...entries.map(({ name }): ResultCell[] => [name, 'UNKNOWN', '']), ['all', 'CHECK', outline.reason]];
     const doubts = doubtsOfEntries(entries, outline, weight_unit);
-    const judged = entries.map(({ name }, index): ResultCell[] => {
+    const empty = weighings.length === 0 ? -1 : emptyStation(entries);
+    const today = as_of === undefined ? Infinity : dayNumber(as_of);
+    const judged = entries.map((entry, index): ResultCell[] => {
       const doubt = doubts[index];
-      return doubt === undefined ? [name, 'OK', ''] : [name, 'CHECK', doubtInWords(doubt, rows)];
+      if (doubt !== undefined) return [entry.name, 'CHECK', doubtInWords(doubt, rows)];
+      if (index !== empty) return [entry.name, 'OK', ''];
+      const { verdict, reason } = weighedInWords(weighings, divisor, today, entry, outline);
+      return [entry.name, verdict, reason];
     });
     const [total, corner] = [doubtOfTotal(entries, outline), doubtOfCorners(known, outline, maximum_weight)];
     const all = [...(total === undefined ? [] : [totalInWords(total)]), ...(corner === undefined ? [] : [cornerInWords(corner)])];

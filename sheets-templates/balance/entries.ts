@@ -10,6 +10,7 @@ import { formulaCall, type TemplateCell } from '../template';
 export const stationRows = { first: 8, last: 23 } as const;
 export const tankRows = { first: 28, last: 33 } as const;
 export const cornerRows = { first: 68, last: 97 } as const;
+export const weighingRows = { first: 103, last: 122 } as const;
 
 type Rows = { readonly first: number; readonly last: number };
 export const block = ({ first, last }: Rows, from: string, to = from): string => `$${from}$${first}:$${to}$${last}`;
@@ -60,7 +61,7 @@ function whole(rows: Rows, ...columns: readonly string[]): string {
 const inUseRow = (rows: Rows): string => `(${read(rows, 'A')}=aircraft_in_use)`;
 /** A station has an arm or, in its place, a moment. */
 const placeless = `${inUseRow(stationRows)}*(ISNUMBER(${read(stationRows, 'D')})+ISNUMBER(${read(stationRows, 'F')})=0)`;
-const stationsWhole = `AND(${whole(stationRows, 'C')},SUMPRODUCT(${placeless})=0)`;
+const stationsWhole = `AND(${whole(stationRows, 'C')},SUMPRODUCT(${placeless})=0,${owned(weighingRows)})`;
 /** Right below the tanks the sums begin, so that a row put in between is not read. */
 const tanksWhole = `AND(${whole(tankRows, 'C', 'D')},${filledOutside(tankRows, 'A', 'B', { below: tankRows.last + 1 })}=0)`;
 /** A category of fewer than three corners is a typing error, and one of another category lacks what it took. */
@@ -85,8 +86,13 @@ const ownerless = (rows: Rows): string =>
 /** Formula text: the rows that are not whole, each kind by its words. */
 const inRows = (...kinds: readonly string[]): string => `TEXTJOIN("; ",TRUE,${kinds.join(',')})`;
 
-const stationsLack = inRows(lacks(stationRows, 'C', 'weight'), rowsWhere(stationRows, placeless, 'no arm or moment in'), ownerless(stationRows));
-const stationsNotWhole = `"A station lacks a weight, an arm (or its moment) or an aircraft of Manual tables ("&${stationsLack}&"): the points stay UNKNOWN. An empty seat weighs 0."`;
+const stationsLack = inRows(
+  lacks(stationRows, 'C', 'weight'),
+  rowsWhere(stationRows, placeless, 'no arm or moment in'),
+  ownerless(stationRows),
+  ownerless(weighingRows),
+);
+const stationsNotWhole = `"A station lacks a weight, an arm (or its moment), or a station or a weighing its aircraft of Manual tables ("&${stationsLack}&"): the points stay UNKNOWN. An empty seat weighs 0."`;
 const tanksLack = inRows(lacks(tankRows, 'C', 'fuel on board'), lacks(tankRows, 'D', 'order'), ownerless(tankRows));
 const tanksNotWhole = `"A tank lacks its fuel, its order or an aircraft of Manual tables, or stands below the list ("&${tanksLack}&"): the points stay UNKNOWN."`;
 const cornersLack = inRows(
@@ -139,11 +145,13 @@ const entriesCall = formulaCall(
   numberOfAircraft('maximum take-off weight').slice(1),
   ofRows(stationRows, 'F'),
   ...Object.values(loadingWays),
+  `IFERROR(${ofRows(weighingRows, 'B', 'F')},"")`,
+  'as_of',
 );
 
 /** In the row of the heads, where no station that is deleted takes it away. */
 const entryHeads = callHeads(stationRows.first - 1, 7, entryWords, entriesCall, [
-  'LOADING_ENTRIES: guesses from sizes (common practice, no source): swapped, in the other unit, a moment for an arm, twice.',
+  'LOADING_ENTRIES: guesses from sizes (common practice, no source): swapped, in the other unit, a moment for an arm, twice; and the empty aircraft beside its weighing record.',
 ]);
 
 const entrySpill = Array.from({ length: stationRows.last - stationRows.first + 1 }, (_, index) => index).flatMap((index) =>

@@ -15,7 +15,9 @@ import {
   stationCells,
   stationRows,
   tankRows,
+  weighingRows,
 } from './entries';
+import { weighingCells, weighingValidations } from './weighings';
 import { area, caution, cell, line, readTripInWords, typedOver, unlessFormula, type Field } from '../build';
 import { callHeads, headWords } from '../lists';
 import { limitsInUse, loadingWays, ofAircraft } from '../manual/sheet';
@@ -97,11 +99,11 @@ const number = (range: string, minimum: number, maximum: number, help: string): 
 export const weightAndBalanceSheet: DeclaredSheet = {
   key: 'balance',
   name: sheetNames.balance,
-  version: 4,
-  rows: cornerRows.last + 1,
+  version: 5,
+  rows: weighingRows.last + 1,
   columns: 10,
   columnWidths: [104, 130, 80, 80, 80, 80, 130, 84, 330, 90],
-  rowHeights: { 1: 32, 7: 34, 27: 34, 43: 34, 67: 34 },
+  rowHeights: { 1: 32, 7: 34, 27: 34, 43: 34, 67: 34, 102: 34 },
   frozenRows: 0,
   cells: [
     cell(1, 1, 'Weight and balance', 'title'),
@@ -116,6 +118,7 @@ export const weightAndBalanceSheet: DeclaredSheet = {
     cell(points.first - 1, 9, undefined, 'columnHead'),
     ...pointCells,
     ...cornerCells,
+    ...weighingCells,
   ],
   merges: [],
   validations: [
@@ -134,6 +137,7 @@ export const weightAndBalanceSheet: DeclaredSheet = {
       1000000,
       `A corner of the envelope: arm (or what the aircraft list says under "envelope in"), then weight. ${momentsHelp}`,
     ),
+    ...weighingValidations,
   ],
   verdictRanges: [`B${points.first}:B${points.last}`, area(stationRows.first, 8, stationRows.last, 8)],
   names: [],
@@ -157,6 +161,12 @@ export const weightAndBalanceSheet: DeclaredSheet = {
         ...cornerRows,
         read: readRows(cornerRows),
         columns: columnsFrom(1, 'aircraft', 'category', 'arm', 'weight'),
+      },
+      weighings: {
+        head: weighingRows.first - 1,
+        ...weighingRows,
+        read: readRows(weighingRows),
+        columns: columnsFrom(1, 'aircraft', 'day', 'what', 'weight', 'arm', 'moment', 'remark'),
       },
     },
   },

@@ -29,7 +29,7 @@ describe('printing', () => {
 
   const pagesOf = async (): Promise<number> =>
     ((await page.pdf({ preferCSSPageSize: true })).toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length;
-  /** A real printer leaves the grid its room; the emulation takes it, and a sheet shown before the grid has it back is laid out 0 pixels wide. */
+  /** A real printer leaves the grid its room; the emulation takes it, and pictures of the grid wait until it is there again. */
   const backOnScreen = async (): Promise<void> => {
     await page.emulateMedia({ media: 'screen' });
     await expect.poll(() => page.evaluate<number>("document.querySelector('canvas').getBoundingClientRect().width")).toBeGreaterThan(100);
@@ -143,6 +143,16 @@ describe('printing', () => {
     await expect.poll(() => page.evaluate('window.printed')).toContain('Ada 171');
     expect(await page.evaluate("document.getElementById('paper').innerHTML")).toBe('');
     await page.getByRole('button', { name: 'Print' }).click();
+    expect(workbook.watched).toEqual({ foreign: [], errors: [] });
+  });
+
+  it('lets another sheet come while the page is on paper, without an error', async () => {
+    await page.emulateMedia({ media: 'print' });
+    await expect.poll(() => page.evaluate<number>("document.querySelector('canvas').getBoundingClientRect().width")).toBe(0);
+    await showSheet(page, 'Statement');
+    await page.evaluate("window.rampwright.workbook.getActiveSheet().getRange('B5').activate()");
+    await page.waitForTimeout(300);
+    await backOnScreen();
     expect(workbook.watched).toEqual({ foreign: [], errors: [] });
   });
 

@@ -1,11 +1,11 @@
 // The page for any web host, served by a plain server of files that writes down what it is asked for.
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, rm } from 'node:fs/promises';
 import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { publishPage } from '../../addon/local/publishPage';
-import { root, until } from './support';
+import { publishedFolder } from './buildOnce';
+import { until } from './support';
 
 const mediaTypes: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -38,7 +38,7 @@ const listen = (server: Server, port: number): Promise<number> =>
 
 export async function hostPublished(): Promise<PublishedHost> {
   const folder = await mkdtemp(join(tmpdir(), 'rampwright-page-'));
-  await publishPage(root, folder);
+  await cp(publishedFolder, folder, { recursive: true });
   const asked: string[] = [];
   const begin = (): Server =>
     createServer((request, response) => {

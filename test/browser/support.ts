@@ -14,7 +14,7 @@ import type { SheetTemplate } from '../../sheets-templates/template';
 
 export const root = fileURLToPath(new URL('../..', import.meta.url));
 
-const flags = [
+export const flags = [
   '--headless',
   '--no-sandbox',
   '--disable-gpu',
@@ -54,10 +54,9 @@ async function serveTemplates(templates: readonly SheetTemplate[]): Promise<Serv
   };
 }
 
-export function launch(): Promise<Browser> {
-  const executablePath = process.env['CHROME_PATH'] ?? '/usr/bin/chromium';
-  return chromium.launch({ executablePath, args: flags });
-}
+export const browserPath = process.env['CHROME_PATH'] ?? '/usr/bin/chromium';
+
+export const launch = (): Promise<Browser> => chromium.launch({ executablePath: browserPath, args: flags });
 
 /** Requests that leave this machine, and errors of the page. */
 export interface Watched {

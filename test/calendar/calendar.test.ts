@@ -73,16 +73,16 @@ afterEach(() => {
 
 describe('the file, read back', () => {
   const all = (): CalendarEntries =>
-    together(diaryEntries(diary('2024-11-11')), licenceEntries(licenceRows), pilotEntries(pilot('2024-11-11', '2024-11-01')));
+    together(diaryEntries(diary('2024-11-11'), ['North', 'South']), licenceEntries(licenceRows), pilotEntries(pilot('2024-11-11', '2024-11-01')));
 
   it.each(['Etc/UTC', 'Pacific/Honolulu', 'Pacific/Kiritimati', 'Europe/Paris'])('has each day and moment of UTC, written in %s', (name) => {
     process.env.TZ = name;
     const events = read(calendarText('Rampwright', all(), noon('2024-11-11')));
     // AIRAC dates 28 November and 26 December 2024 (Airservices Australia); three landings on 1 November serve through 29 January.
     expect(events.map(({ title, when, allDay }) => [title, when, allDay])).toEqual([
-      ['Load data: 28-day, cycle 2412', '2024-11-28T09:01:00.000Z', false],
-      ['Load data: 56-day, cycle 2413', '2024-12-26T00:00:00.000Z', false],
-      ['Load data: 28-day, cycle 2413', '2024-12-26T09:01:00.000Z', false],
+      ['Load data: 28-day, cycle 2412 (North)', '2024-11-28T09:01:00.000Z', false],
+      ['Load data: 56-day, cycle 2413 (South)', '2024-12-26T00:00:00.000Z', false],
+      ['Load data: 28-day, cycle 2413 (North)', '2024-12-26T09:01:00.000Z', false],
       ['Licence ends: navigation (North)', '2024-12-31', true],
       ['Last good day: passengers, SEL', '2025-01-29', true],
       ['Last good day: flight review', '2025-05-31', true],
@@ -110,7 +110,8 @@ describe('the file, read back', () => {
     }
     expect(of(after, 'Last good day: passengers, SEL')?.when).toBe('2025-02-12');
     expect(of(after, 'Last good day: flight review')?.when).toBe('2025-05-31');
-    const visits = (from: string): string[] => read(calendarText('Rampwright', diaryEntries(diary(from)), noon(from))).map(({ uid }) => uid);
+    const visits = (from: string): string[] =>
+      read(calendarText('Rampwright', diaryEntries(diary(from), ['North']), noon(from))).map(({ uid }) => uid);
     expect(visits('2024-11-11').filter((uid) => visits('2024-11-20').includes(uid)).length).toBe(3);
   });
 
@@ -138,7 +139,11 @@ describe('the file, read back', () => {
 
   it('moves a load of which the time is corrected', () => {
     const load = (time: string, at: string): string =>
-      calendarText('Rampwright', diaryEntries([['load', '', '2024-11-28', time, '', '', '28-day, cycle 2412: navigation (North)']]), new Date(at));
+      calendarText(
+        'Rampwright',
+        diaryEntries([['load', '', '2024-11-28', time, '', '', '28-day, cycle 2412: navigation (North)']], []),
+        new Date(at),
+      );
     expect(imported(load('0000Z', '2024-11-11T10:00:00Z'), load('0901Z', '2024-11-11T10:01:00Z'))).toEqual([
       'Load data: 28-day, cycle 2412 2024-11-28T09:01:00.000Z',
     ]);
@@ -150,10 +155,35 @@ describe('the file, read back', () => {
     ['28-day, cycle 2413: navigation (North); 28 from 2026-01-22: terrain (South)', '28-day, cycle 2413; 28 from 2026-01-22'],
     ['something else', 'something else'],
   ])('titles a visit for %s by every series that changes', (about, title) =>
-    expect(diaryEntries([['load', '', '2026-11-26', '0901Z', '', '', about]]).entries).toMatchObject([
+    expect(diaryEntries([['load', '', '2026-11-26', '0901Z', '', '', about]], []).entries).toMatchObject([
       { title: `Load data: ${title}`, details: about, identity: 'load 2026-11-26' },
     ]),
   );
+
+  it('names the aircraft of a visit: those in its words, each once, of many the first three', () => {
+    const about = '28-day, cycle 2412: navigation (North, South (old)); 56-day, cycle 2412: charts (South (old), West, East)';
+    const title = (names: readonly string[]): string | undefined =>
+      diaryEntries([['load', '', '2026-11-26', '0901Z', '', '', about]], names).entries[0]?.title;
+    expect(title(['North', 'North', '', 'Nor', 'Middle'])).toBe('Load data: 28-day and 56-day, cycle 2412 (North)');
+    expect(title(['North', 'South (old)', 'West', 'East'])).toBe('Load data: 28-day and 56-day, cycle 2412 (North, South (old), West and 1 more)');
+  });
+
+  it('reminds of a load two days before, of an end two weeks before at 9 in the morning', () => {
+    const component = new ICAL.Component(ICAL.parse(calendarText('Rampwright', all(), noon('2024-11-11'))) as unknown[]);
+    const reminders = component.getAllSubcomponents('vevent').map((event) => {
+      const alarms = event.getAllSubcomponents('valarm');
+      const [one] = alarms;
+      // RFC 5545, 3.6.6: a display alarm has its words, and a trigger before the start.
+      return [
+        alarms.length,
+        one?.getFirstPropertyValue('action'),
+        one?.getFirstPropertyValue('description'),
+        String(one?.getFirstPropertyValue('trigger')),
+      ];
+    });
+    expect(reminders[0]).toEqual([1, 'DISPLAY', 'Load data: 28-day, cycle 2412 (North)', '-P2D']);
+    expect(reminders[3]).toEqual([1, 'DISPLAY', 'Licence ends: navigation (North)', '-P13DT15H']);
+  });
 
   it('says what it leaves out', () => {
     expect(all().leftOut).toContain('1 licence without an end not in this list');
@@ -187,7 +217,7 @@ describe('the file, read back', () => {
   it('keeps the lines to 75 bytes and ends them as the standard says', () => {
     const text = calendarText(
       'Rampwright',
-      { entries: [{ identity: 'x', title: 'ö'.repeat(200), details: '', when: '2026-11-25' }], leftOut: [] },
+      { entries: [{ identity: 'x', title: 'ö'.repeat(200), details: '', when: '2026-11-25', remindDays: 1 }], leftOut: [] },
       noon('2026-11-25'),
     );
     const lines = text.split('\r\n');
@@ -200,7 +230,7 @@ describe('the file, read back', () => {
 it('tells apart what would look alike, and numbers what is alike', () => {
   expect(slug('A b')).toBe('a-b');
   expect(slug('Ä')).not.toBe(slug('Ö'));
-  const entry = { identity: 'same', title: 'one', details: '', when: '2026-11-25' };
+  const entry = { identity: 'same', title: 'one', details: '', when: '2026-11-25', remindDays: 1 };
   expect(read(calendarText('x', { entries: [entry, entry], leftOut: [] }, noon('2026-11-25'))).map(({ uid }) => uid)).toEqual([
     'same@rampwright',
     'same-2@rampwright',
@@ -232,7 +262,9 @@ describe('texts with characters that a calendar file may not hold', () => {
   const text = calendarText(
     'Dates',
     {
-      entries: [{ identity: 'one', title: `Last\u0007 good day${controls}end`, details: `two\r\nlines \ud800${controls}`, when: '2026-11-26' }],
+      entries: [
+        { identity: 'one', title: `Last\u0007 good day${controls}end`, details: `two\r\nlines \ud800${controls}`, when: '2026-11-26', remindDays: 1 },
+      ],
       leftOut: [],
     },
     new Date('2026-11-25T00:00:00Z'),

@@ -41,9 +41,11 @@ describe('the demo', () => {
     const found = events(text);
     // AIRAC dates 26 November and 24 December 2026; the demo's cards change at 0000Z, those of several series together.
     expect(found.filter(({ when }) => when === '2026-11-26T00:00:00.000Z')).toEqual([
-      { title: 'Load data: 14-day and 28-day, cycle 2612', when: '2026-11-26T00:00:00.000Z' },
+      { title: 'Load data: 14-day and 28-day, cycle 2612 (Quillon Four, Brindle Two, Sable Twin and 1 more)', when: '2026-11-26T00:00:00.000Z' },
     ]);
-    expect(found.find(({ when }) => when === '2026-12-24T00:00:00.000Z')?.title).toBe('Load data: 14-day and 28-day and 56-day, cycle 2613');
+    expect(found.find(({ when }) => when === '2026-12-24T00:00:00.000Z')?.title).toBe(
+      'Load data: 14-day and 28-day and 56-day, cycle 2613 (Quillon Four, Brindle Two, Sable Twin and 1 more)',
+    );
     expect(found.find(({ title }) => title === 'Licence ends: charts (Quillon Four)')?.when).toBe('2026-12-15');
     expect(found.find(({ title }) => title === 'Last good day: Quillon Four annual inspection')?.when).toBe('2027-03-31');
     expect(said).toMatch(

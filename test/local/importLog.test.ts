@@ -1,6 +1,6 @@
 // Logs from files: any order of columns, separators, dates and decimals of several countries, and nothing taken silently.
 import { describe, expect, it } from 'vitest';
-import { dateOrderOf } from '../../addon/local/fileDates';
+import { dateOrderOf } from '../../addon/workbook/typed/writtenDays';
 import { importLog, rowsUnder } from '../../addon/local/importLog';
 import { askOwner, pilotsNamed, withOwner } from '../../addon/local/page/flightOwner';
 import { compareFlights } from '../../addon/local/knownFlights';

@@ -22,9 +22,13 @@ const filesIn = (path: string): string[] => (statSync(path).isFile() ? [path] : 
 /** Basics have few tests of their own: what stands on them tells. */
 const besides: Readonly<Record<string, readonly string[]>> = { basics: ['test/core/air/', 'test/functions/ledger/', 'test/functions/currency/'] };
 const testsOf = (subject: string): string[] =>
-  [`test/core/${subject}/`, `test/functions/${subject}/`, ...(besides[subject] ?? []), 'test/published/published.test.ts'].filter((path) =>
-    existsSync(path),
-  );
+  [
+    `test/core/${subject}/`,
+    `test/functions/${subject}/`,
+    `test/published/${subject}/`,
+    ...(besides[subject] ?? []),
+    'test/published/published.test.ts',
+  ].filter((path) => existsSync(path));
 
 /** So many of all, none twice, the same for the same seed. */
 function chosen(all: readonly PlacedFault[], count: number, random: () => number): PlacedFault[] {

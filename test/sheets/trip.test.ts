@@ -68,6 +68,30 @@ const cases: readonly Case[] = [
     verdict: 'NO',
     items: ['Loading, take-off', 'Loading, zero fuel', 'Loading, whole burn'],
   },
+  {
+    what: 'an empty weight that its weighing record does not lead to',
+    change: seat('empty aircraft, oil', { weight: 1690 }),
+    verdict: 'CHECK',
+    items: ['Loading, entries'],
+  },
+  {
+    what: 'equipment put in since, of which the empty aircraft does not know',
+    change: typedRow('balance', 'weighings', {}, { aircraft: 'Quillon Four', day: date('2026-02-01'), what: 'change', weight: 12, arm: 40 }),
+    verdict: 'CHECK',
+    items: ['Loading, entries'],
+  },
+  {
+    what: 'a weighing without its day',
+    change: typedRow('balance', 'weighings', { what: 'weighing' }, { day: '' }),
+    verdict: 'CHECK',
+    items: ['Loading, entries'],
+  },
+  {
+    what: 'a weighing of no aircraft',
+    change: typedRow('balance', 'weighings', { what: 'change' }, { aircraft: 'Quilon Four' }),
+    verdict: 'UNKNOWN',
+    items: ['Loading, take-off', 'Loading, whole burn'],
+  },
   { what: 'a seat left blank', change: seat('front seats', { weight: '' }), verdict: 'UNKNOWN', items: ['Loading, take-off', 'Take-off runway'] },
   {
     what: 'corners out of order',
@@ -210,7 +234,7 @@ describe('the second aircraft, in other units, on the same sheets', () => {
 describe('Weight and balance', () => {
   it('tells what is not whole, where its points stay UNKNOWN', async () => {
     await book.seenWith([...seat('front seats', { aircraft: 'Quilon Four' }), ...corner(92, 2650, { aircraft: '' })]);
-    expect(onSheet('balance', 'A25')).toMatch(/^A station lacks a weight, an arm \(or its moment\) or an aircraft of Manual tables/);
+    expect(onSheet('balance', 'A25')).toMatch(/^A station lacks a weight, an arm \(or its moment\), or a station or a weighing its aircraft of Manual tables/);
     expect(onSheet('balance', 'A41')).toMatch(/^A corner lacks its arm.*no aircraft of Manual tables in row 71/);
     await book.seenWith(typed('balance', { category: 'normal' }));
     expect(onSheet('balance', 'A41')).toMatch(/^Every/);

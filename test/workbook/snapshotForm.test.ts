@@ -50,6 +50,8 @@ describe('what is typed', () => {
     ['09', text, '09'],
     ['1,500', text, '1,500'],
     ['VRB', free, 'VRB'],
+    ['28.11.2026', { ...day, rule: undefined }, 46_354],
+    ['1.234,50', free, 1234.5],
     ['220', free, 220],
   ] as const)('%s is taken', (given, look, content) => expect(readTyped(given, look)).toEqual({ content }));
 
@@ -59,8 +61,10 @@ describe('what is typed', () => {
     ['many', number, '"many" is not taken here. Minutes.'],
     ['1,500', number, '"1,500" can be two numbers. Type it without a comma: 1500 or 1.500. Nothing was changed.'],
     ['28', choices, '"28" is not taken here. A runway.'],
-    ['2026-02-30', day, '"2026-02-30" is not taken here. A date, such as 2026-11-28.'],
-    ['28.11.2026', { ...day, rule: undefined, help: '' }, '"28.11.2026" is not taken here. A date, such as 2026-11-28.'],
+    ['2026-02-30', day, '"2026-02-30" is no day. Days are read as 2026-11-26, 26.11.2026 or 26 Nov 2026. Nothing was changed.'],
+    ['3/4/2026', day, '"3/4/2026" can be two days. Type it as 2026-04-03 or as 2026-03-04. Nothing was changed.'],
+    ['46354', day, '"46354" is not taken here. A date, such as 2026-11-28.'],
+    ['46354', { ...day, rule: undefined, help: '' }, '"46354" is not taken here. A date, such as 2026-11-28.'],
     ['=B5*2', text, '"=B5*2" begins as a formula. Type formulas into the sheet itself. Nothing was changed.'],
   ] as const)('%s is refused in the words of the rule', (given, look, refusal) => expect(readTyped(given, look)).toEqual({ refusal }));
 });

@@ -74,8 +74,21 @@ export interface HeadlessWorkbook {
   dispose(): void;
 }
 
-function startEngine(book: CellErrors, today: string): Core.Univer {
+type GridWorkbook = ReturnType<CoreFacade.FUniver['createWorkbook']>;
+
+/** Off until somebody asks for it; listening from the beginning, since the engine forgets a formula as soon as it hears of a change. */
+interface Guard {
+  workbook: GridWorkbook | undefined;
+  told: FullList[] | undefined;
+}
+
+function startEngine(book: CellErrors, today: string, guard: Guard): Core.Univer {
   const univer = new core.Univer({ locale: core.LocaleType.EN_US, locales: { [core.LocaleType.EN_US]: {} }, logLevel: core.LogLevel.ERROR });
+  guardLists(
+    univer.__getInjector().get(core.ICommandService),
+    (id) => (guard.told === undefined ? undefined : (guard.workbook?.getSheetBySheetId(id) ?? undefined)),
+    (full) => guard.told?.push(full),
+  );
   univer.registerPlugin(engine.UniverFormulaEnginePlugin, { function: engineFunctions(engine, registry, book, () => today) });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(formulas.UniverSheetsFormulaPlugin, { initialFormulaComputing: formulas.CalculationMode.NO_CALCULATION });
@@ -129,16 +142,6 @@ function stepOf(workbook: string, sheet: string, cells: Cells): Sheets.ISetRange
   return valuesStep(workbook, sheet, entered);
 }
 
-function guardedLists(univer: Core.Univer, workbook: ReturnType<CoreFacade.FUniver['createWorkbook']>): FullList[] {
-  const told: FullList[] = [];
-  guardLists(
-    univer.__getInjector().get(core.ICommandService),
-    (id) => workbook.getSheetBySheetId(id) ?? undefined,
-    (full) => told.push(full),
-  );
-  return told;
-}
-
 let opened = 0;
 
 /** Under an identifier of its own: the engine keeps read formulas for all its workbooks together. */
@@ -156,8 +159,10 @@ export const openHeadless = (templates: readonly SheetTemplate[], today = demoDa
 /** Opens what was saved. */
 export async function openSaved(data: Core.IWorkbookData, today = demoDay): Promise<HeadlessWorkbook> {
   const book = new CellErrors();
-  const univer = startEngine(book, today);
+  const guard: Guard = { workbook: undefined, told: undefined };
+  const univer = startEngine(book, today, guard);
   const { workbook, formula } = openIn(univer, data);
+  guard.workbook = workbook;
 
   const { calculated, settled } = waiting(formula, book);
   const sheetNamed = (name: string) => {
@@ -190,7 +195,7 @@ export async function openSaved(data: Core.IWorkbookData, today = demoDay): Prom
       }),
     insertRows: (sheet, above, count) => settled(() => void inSight(sheet).insertRowsBefore(above - 1, count)),
     removeRows: (sheet, first, count) => settled(() => void inSight(sheet).deleteRows(first - 1, count)),
-    guardLists: () => guardedLists(univer, workbook),
+    guardLists: () => (guard.told = []),
     undo: () => settled(() => void workbook.undo()),
     value: (sheet, cell) => values(sheet, cell)[0]?.[0] ?? '',
     values,

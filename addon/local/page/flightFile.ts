@@ -10,13 +10,12 @@ import { sheetNames } from '../../../sheets-templates/places';
 import type { Area } from '../../workbook/areas';
 import { argumentOf, callIn, NotThereError, sheetOfKind } from '../../workbook/ownCalls';
 import { valuesIn } from '../../workbook/readPlace';
-import { serialFromIso } from '../../workbook/serialDates';
+import { isoDay, serialFromIso } from '../../workbook/serialDates';
 import type { CellValue } from '../../workbook/snapshot';
 import type { Worksheet } from './cells';
 import { askOwner, counted, pilotsNamed, withOwner, type FileAnswers, type ImportSaid } from './flightOwner';
 import type { LiveWorkbook } from './liveWorkbook';
 
-const isoDay = /^\d{4}-\d{2}-\d{2}$/;
 const wordOf = (value: CellValue): CellValue => (typeof value === 'string' && isoDay.test(value.trim()) ? serialFromIso(value.trim()) : value);
 
 /** The log as it stands: the range that the pilot's list is worked out from. */

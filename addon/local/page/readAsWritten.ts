@@ -2,7 +2,7 @@
 import type { Injector } from '@univerjs/core';
 import { SheetDataValidationModel } from '@univerjs/preset-sheets-data-validation';
 import { AFTER_CELL_EDIT, SheetInterceptorService } from '@univerjs/sheets';
-import { readEntry, type Wanted } from '../typedEntry';
+import { readEntry, type Wanted } from '../../workbook/typed/readEntry';
 import { notify } from './notices';
 
 /** The grid's own reading of numbers and days has 0. */

@@ -23,6 +23,7 @@ import { pageBook } from './pageBook';
 import { panelAnswers } from './panelAnswers';
 import { printSheets } from './printSheet';
 import { noAutosave, startAutosave, type Autosave } from './autosave';
+import { keepFormulaBarWidth } from './formulaBarWidth';
 import { readAsWritten } from './readAsWritten';
 import { showSentences } from './sentenceStrip';
 import { followLinks } from './sheetLinks';
@@ -56,6 +57,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
   keepFormulasOf(workbook);
   keepListsOf(workbook);
   readAsWritten(injector);
+  keepFormulaBarWidth(injector);
   keepRowsTall(api, workbook);
   followLinks(api, workbook);
   showSentences(api, injector, workbook, book);

@@ -1,7 +1,7 @@
 // A new aircraft, as its owner types it: its row of the list in order, or everything of another one under the new name.
 import { meaningOf } from '../pasted/numberText';
 import type { CellValue } from '../snapshot';
-import type { AircraftRows, WholeAircraft } from './wholeAircraft';
+import { withoutWeighings, type AircraftRows, type WholeAircraft } from './wholeAircraft';
 
 interface Entry {
   readonly key: string;
@@ -50,7 +50,7 @@ function entryRead({ key, label, choices }: Entry, typed: TypedEntries): { reado
   return { problem: `${label}: "${text}" ${why}. Type figures only, such as 2300 or 6.5.` };
 }
 
-/** `copied`: the lists of the aircraft that it begins as a copy of. */
+/** `copied`: the lists of the aircraft that it begins as a copy of; its empty weight is its own, and is left blank. */
 export function newAircraft(name: string, typed: TypedEntries, copied: AircraftRows | undefined): NewAircraft {
   const named = name.trim();
   const badName =
@@ -58,7 +58,7 @@ export function newAircraft(name: string, typed: TypedEntries, copied: AircraftR
       ? [`"${named}" can be taken for a number or a formula: a name needs a letter, and begins with a letter or a figure.`]
       : [];
   if (named === '' || badName.length > 0) return { aircraft: undefined, problems: badName };
-  if (copied !== undefined) return { aircraft: { name: named, lists: copied }, problems: [] };
+  if (copied !== undefined) return { aircraft: { name: named, lists: withoutWeighings(copied) }, problems: [] };
   const read = newEntries.map((entry) => ({ entry, ...entryRead(entry, typed) }));
   const problems = read.flatMap(({ problem }) => problem ?? []);
   const lacking = read.filter(({ entry, value }) => entry.needed && value === undefined);

@@ -1,5 +1,6 @@
 // An aircraft as a whole: everything of it that its manual and its weighing give, in the lists of Manual tables and of Weight and balance of one
 // set. What is loaded today (seats, fuel in the tanks) belongs to the day and is no part of it.
+import { isEmptyStation } from '../../../functions/loading/weighedWords';
 import type { SheetKey } from '../../../sheets-templates/template';
 import type { CellContent, CellsChanged } from '../cellChanges';
 import type { CellValue, SheetSnapshot, WorkbookSnapshot } from '../snapshot';
@@ -27,6 +28,7 @@ export const aircraftLists: readonly AircraftList[] = [
   { key: 'stations', sheet: 'balance', title: 'stations', readBelow: 1 },
   { key: 'tanks', sheet: 'balance', title: 'tanks' },
   { key: 'corners', sheet: 'balance', title: 'envelope', readBelow: 1 },
+  { key: 'weighings', sheet: 'balance', title: 'weighing record', readBelow: 1 },
 ];
 
 /** By the keys of lists: rows without the name and without blanks. */
@@ -37,10 +39,17 @@ export interface WholeAircraft {
   readonly lists: AircraftRows;
 }
 
-/** The station of the empty aircraft, whose weight is no load of the day. */
-const isEmptyStation = (row: Readonly<Record<string, CellValue>>): boolean => /\bempty\b/i.test(String(row['station'] ?? ''));
+const isEmpty = (row: Readonly<Record<string, CellValue>>): boolean => isEmptyStation(String(row['station'] ?? ''));
+/** The weight of the empty aircraft is no load of the day. */
 const ofTheDay = (list: string, key: string, row: Readonly<Record<string, CellValue>>): boolean =>
-  (list === 'tanks' && key === 'onBoard') || (list === 'stations' && key === 'weight' && !isEmptyStation(row));
+  (list === 'tanks' && key === 'onBoard') || (list === 'stations' && key === 'weight' && !isEmpty(row));
+
+/** For another aircraft of the kind: without what is weighed of each alone. */
+export const withoutWeighings = ({ stations = [], ...lists }: AircraftRows): AircraftRows => ({
+  ...lists,
+  stations: stations.map((row) => (isEmpty(row) ? { station: row['station'] ?? '' } : row)),
+  weighings: [],
+});
 
 const listOf = (workbook: WorkbookSnapshot, tables: SheetSnapshot, { key, sheet, readBelow = 0 }: AircraftList): ListNow => {
   const home = sheet === 'tables' ? tables : companion(workbook, tables, sheet);

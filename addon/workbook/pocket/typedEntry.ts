@@ -1,7 +1,8 @@
 // What somebody typed into an entry of a form: read by the number format of its cell, and refused where the cell's own rule refuses it.
 import { isDatePattern } from '../datePattern';
-import { isoFromSerial, serialFromIso } from '../serialDates';
+import { serialFromIso } from '../serialDates';
 import type { CellValue } from '../snapshot';
+import { readEntry } from '../typed/readEntry';
 
 /** What may be entered into a cell. */
 export type EntryRule =
@@ -19,33 +20,24 @@ export interface EntryLook {
   readonly pattern: string;
 }
 
-/** A number pad may have no point: 6,5 is meant as 6.5, but 1,500 could be two numbers. */
-const comma = /^[-+]?\d+,\d+$/;
-
-/** The number with a point in it; a sentence where the text can be two numbers. */
-export function withPoint(text: string): { readonly text: string } | { readonly refusal: string } {
-  if (!comma.test(text)) return { text };
-  const [together, parted] = [text.replace(',', ''), text.replace(',', '.')];
-  if (!/,\d{3}$/.test(text)) return { text: parted };
-  return { refusal: `"${text}" can be two numbers. Type it without a comma: ${together} or ${parted}. Nothing was changed.` };
-}
-
-export const isoDay = /^\d{4}-\d\d-\d\d$/;
 const plainNumber = /^[-+]?(?:\d+\.?\d*|\.\d+)$/;
 
 export type Typed = { readonly content: CellValue } | { readonly refusal: string };
 
 export const notTaken = (text: string, help: string): string => `"${text}" is not taken here. ${help}`.trim();
 
-/** 2026-02-30 has the form of a day, and is none. */
-const isDay = (text: string): boolean => isoDay.test(text) && !Number.isNaN(serialFromIso(text)) && isoFromSerial(serialFromIso(text)) === text;
+function readNumber(given: string, { rule, help }: EntryLook): Typed {
+  const read = readEntry(given, 'number') ?? { text: given };
+  if ('said' in read) return { refusal: read.said };
+  const value = plainNumber.test(read.text) ? Number(read.text) : undefined;
+  if (rule?.kind !== 'number') return { content: value ?? given };
+  return value === undefined || value < rule.minimum || value > rule.maximum ? { refusal: notTaken(given, help) } : { content: value };
+}
 
-function readNumber(text: string, { rule, help }: EntryLook): Typed {
-  const pointed = withPoint(text);
-  if ('refusal' in pointed) return pointed;
-  const value = plainNumber.test(pointed.text) ? Number(pointed.text) : undefined;
-  if (rule?.kind !== 'number') return { content: value ?? text };
-  return value === undefined || value < rule.minimum || value > rule.maximum ? { refusal: notTaken(text, help) } : { content: value };
+function readDay(given: string, { help }: EntryLook): Typed {
+  const read = readEntry(given, 'date');
+  if (read === undefined) return { refusal: notTaken(given, help === '' ? 'A date, such as 2026-11-28.' : help) };
+  return 'said' in read ? { refusal: read.said } : { content: serialFromIso(read.text) };
 }
 
 /** `given` without blanks at its ends; "" empties the cell, which every rule allows. */
@@ -56,7 +48,6 @@ export function readTyped(given: string, look: EntryLook): Typed {
   if (given.startsWith('=')) return { refusal: `"${given}" begins as a formula. Type formulas into the sheet itself. Nothing was changed.` };
   if (rule?.kind === 'choices')
     return rule.choices.includes(given) ? { content: rule.values?.get(given) ?? given } : { refusal: notTaken(given, help) };
-  if (rule?.kind === 'date' || (rule === undefined && isDatePattern(pattern)))
-    return isDay(given) ? { content: serialFromIso(given) } : { refusal: notTaken(given, help === '' ? 'A date, such as 2026-11-28.' : help) };
+  if (rule?.kind === 'date' || (rule === undefined && isDatePattern(pattern))) return readDay(given, look);
   return rule === undefined && pattern === '@' ? { content: given } : readNumber(given, look);
 }

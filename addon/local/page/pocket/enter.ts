@@ -7,8 +7,9 @@ import {
   SheetsDataValidationValidatorService,
 } from '@univerjs/preset-sheets-data-validation';
 import { SetRangeValuesCommand, SheetInterceptorService } from '@univerjs/sheets';
-import { isoDay, notTaken, withPoint, type EntryRule } from '../../../workbook/pocket/typedEntry';
-import { serialFromIso } from '../../../workbook/serialDates';
+import { notTaken, type EntryRule } from '../../../workbook/pocket/typedEntry';
+import { isoDay, serialFromIso } from '../../../workbook/serialDates';
+import { readEntry } from '../../../workbook/typed/readEntry';
 import { valuesStep } from '../../engine/valuesStep';
 import { entryContent } from '../../saved/withEntries';
 import type { Worksheet } from '../cells';
@@ -67,8 +68,8 @@ function contentOf({ injector, workbook }: Editing, cell: CellOf, text: string, 
 /** Undefined where it was taken, else why not, in a sentence; then nothing was changed. */
 export async function enter(editing: Editing, cell: CellOf, given: string): Promise<string | undefined> {
   const pattern = patternOf(editing, cell);
-  const read = pattern === '@' ? { text: given } : withPoint(given);
-  if ('refusal' in read) return read.refusal;
+  const read = (pattern === '@' ? undefined : readEntry(given, ruleOf(editing, cell)?.kind === 'date' ? 'date' : 'number')) ?? { text: given };
+  if ('said' in read) return read.said;
   const { text } = read;
   const { injector, workbook } = editing;
   const [unitId, sheetId, redoUndoId] = [workbook.getId(), cell.sheet.getSheetId(), generateRandomId(6)];

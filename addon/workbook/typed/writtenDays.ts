@@ -1,5 +1,5 @@
 // Days as files of flights write them: 2026-11-21, 20261121, 21.11.2026, 11/21/2026, 21 Nov 2026, Nov 21, 2026.
-import { firstYear, isCivilDate, isoDate, lastYear } from '../../core/basics/civilDate';
+import { firstYear, isCivilDate, isoDate, lastYear } from '../../../core/basics/civilDate';
 
 export type DateOrder = 'day first' | 'month first';
 

@@ -1,10 +1,10 @@
-// Days and decimals as people of many countries type them (26.11.2026, 480,50), in the form that the grid reads; and what to say where an entry can
+// Days and decimals as people of many countries type them (26.11.2026, 480,50), in the form that a spreadsheet reads; and what to say where an entry can
 // be two things, or none.
-import { isoOf } from './fileDates';
+import { isoOf } from './writtenDays';
 
 export type Wanted = 'date' | 'number';
 
-/** `text` is what the grid is given; `said` is why it is not taken. Undefined where the grid reads it as it is. */
+/** `text` is the same as a spreadsheet reads it; `said` is why it is not taken. Undefined where it is left as it stands. */
 export type ReadEntry = { readonly text: string } | { readonly said: string } | undefined;
 
 const nothingChanged = 'Nothing was changed.';
@@ -24,23 +24,26 @@ function readDay(text: string): ReadEntry {
   if (day !== undefined) return { text: day };
   if (/^\d{1,2}([./-])\d{1,2}\1\d{2}$/.test(text))
     return { said: `"${text}" has no century. Type the year with four figures, as in 2026-11-26. ${nothingChanged}` };
-  // A day may be worked out, and counted as the grid counts them.
+  // A day may be worked out, and counted as spreadsheets count them.
   return Number.isFinite(Number(text))
     ? undefined
     : { said: `"${text}" is no day. Days are read as 2026-11-26, 26.11.2026 or 26 Nov 2026. ${nothingChanged}` };
 }
 
-/** Three figures behind one comma can be thousands, as the grid takes them. */
-const commaDecimal = /^([-+]?)(\d+),(\d{1,2}|\d{4,})$/;
+/** One comma with three figures behind it can part thousands, unless nothing but a nought stands before it. */
+const commaDecimal = /^([-+]?)(\d+),(\d{1,2}|\d{4,})$|^([-+]?)(0),(\d{3})$/;
 const pointsAndComma = /^([-+]?)(\d{1,3}(?:[. ]\d{3})+),(\d+)$/;
+const twoNumbers = /^([-+]?\d+),(\d{3})$/;
 
 function readNumber(text: string): ReadEntry {
-  const [, sign = '', whole, decimals = ''] = commaDecimal.exec(text) ?? pointsAndComma.exec(text) ?? [];
-  if (whole !== undefined) return { text: `${sign}${whole.replace(/[. ]/g, '')}.${decimals}` };
-  const [, before, after] = /^[-+]?(\d{1,3}),(\d{3})$/.exec(text) ?? [];
-  if (before !== undefined && after !== undefined)
-    return { said: `"${text}" can be two numbers. Type it without a comma: ${before}${after} or ${before}.${after}. ${nothingChanged}` };
-  return undefined;
+  const decimal = commaDecimal.exec(text) ?? pointsAndComma.exec(text);
+  if (decimal !== null) {
+    const [sign = '', whole = '', decimals = ''] = decimal.slice(1).filter((part) => part !== undefined);
+    return { text: `${sign}${whole.replace(/[. ]/g, '')}.${decimals}` };
+  }
+  const [, before, after] = twoNumbers.exec(text) ?? [];
+  if (before === undefined || after === undefined) return undefined;
+  return { said: `"${text}" can be two numbers. Type it without a comma: ${before}${after} or ${before}.${after}. ${nothingChanged}` };
 }
 
 /** What is typed into a cell that wants a day or a number. */

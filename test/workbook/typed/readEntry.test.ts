@@ -1,6 +1,6 @@
 // Days and decimals as people type them.
 import { describe, expect, it } from 'vitest';
-import { readEntry } from '../../addon/local/typedEntry';
+import { readEntry } from '../../../addon/workbook/typed/readEntry';
 
 describe('a day', () => {
   it.each([
@@ -32,12 +32,19 @@ describe('a number', () => {
     ['1.234,50', '1234.50'],
     ['1 234 567,5', '1234567.5'],
     ['0,1234', '0.1234'],
+    ['0,500', '0.500'],
+    ['-0,500', '-0.500'],
   ])('"%s" is %s', (typed, number) => expect(readEntry(typed, 'number')).toEqual({ text: number }));
 
-  it('that can be two is asked', () =>
-    expect(readEntry('1,250', 'number')).toEqual({
-      said: '"1,250" can be two numbers. Type it without a comma: 1250 or 1.250. Nothing was changed.',
-    }));
+  it.each([
+    ['1,250', '1250 or 1.250'],
+    ['-1,250', '-1250 or -1.250'],
+    ['1250,500', '1250500 or 1250.500'],
+  ])('that can be two is asked: "%s"', (typed, two) =>
+    expect(readEntry(typed, 'number')).toEqual({
+      said: `"${typed}" can be two numbers. Type it without a comma: ${two}. Nothing was changed.`,
+    }),
+  );
 
   it.each(['', '480.50', '1,234,567', '12:30', 'five', '=A1', '5%', '1,25,000'])('"%s" is left to the grid', (typed) =>
     expect(readEntry(typed, 'number')).toBeUndefined(),
