@@ -145,9 +145,10 @@ function stepOf(workbook: string, sheet: string, cells: Cells): Sheets.ISetRange
 let opened = 0;
 
 /** Under an identifier of its own: the engine keeps read formulas for all its workbooks together. */
-function openIn(univer: Core.Univer, data: Core.IWorkbookData) {
+function openIn(univer: Core.Univer, data: Core.IWorkbookData, guard: Guard) {
   const api = FUniver.newAPI(univer);
   const workbook = api.createWorkbook({ ...withReadableNames(data), id: `headless-${(opened += 1)}` });
+  guard.workbook = workbook;
   keepNamesReadable(univer.__getInjector().get(core.ICommandService), (sheetId) => sheetNamesBut(workbook, sheetId));
   return { workbook, formula: api.getFormula() };
 }
@@ -158,11 +159,9 @@ export const openHeadless = (templates: readonly SheetTemplate[], today = demoDa
 
 /** Opens what was saved. */
 export async function openSaved(data: Core.IWorkbookData, today = demoDay): Promise<HeadlessWorkbook> {
-  const book = new CellErrors();
-  const guard: Guard = { workbook: undefined, told: undefined };
+  const [book, guard]: [CellErrors, Guard] = [new CellErrors(), { workbook: undefined, told: undefined }];
   const univer = startEngine(book, today, guard);
-  const { workbook, formula } = openIn(univer, data);
-  guard.workbook = workbook;
+  const { workbook, formula } = openIn(univer, data, guard);
 
   const { calculated, settled } = waiting(formula, book);
   const sheetNamed = (name: string) => {
