@@ -49,6 +49,26 @@ function CardTick({ card, at, visit, change }: TickProps) {
   );
 }
 
+/** Every card of an aircraft at one press; those that are ticked already stay as they are. */
+function TickAll({ cards, visit, change }: Pick<TickProps, 'visit' | 'change'> & { readonly cards: readonly CardToLoad[] }) {
+  const all = [...new Set(cards.map(({ aircraft }) => aircraft))];
+  const tick = (aircraft: string): void => {
+    const own = cards.flatMap((card, at) => (card.aircraft === aircraft ? (visit.cards.find((one) => one.at === at) ?? { at, failed: false }) : []));
+    const others = visit.cards.filter(({ at }) => cards[at]?.aircraft !== aircraft);
+    change({ cards: [...others, ...own].sort((one, other) => one.at - other.at) });
+  };
+  return (
+    <p class="choices">
+      Tick every card of{' '}
+      {all.map((aircraft) => (
+        <button key={aircraft} type="button" onClick={() => tick(aircraft)}>
+          {aircraft}
+        </button>
+      ))}
+    </p>
+  );
+}
+
 function VisitEntries({ visit, change }: Pick<TickProps, 'visit' | 'change'>) {
   return (
     <div class="entries">
@@ -144,6 +164,7 @@ export function VisitSection({ host, asking }: { readonly host: PanelHost; reado
       </AskButton>
       {cards.length > 0 && (
         <>
+          <TickAll cards={cards} visit={visit} change={change} />
           <ul class="ticks">
             {cards.map((card, at) => (
               <CardTick key={JSON.stringify(card)} card={card} at={at} visit={visit} change={change} />

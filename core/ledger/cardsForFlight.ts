@@ -1,7 +1,9 @@
 // The cards of the aircraft flown through the days of a trip.
 import { knownTo, type FlightRow, type TripDays } from '../basics/flightRows';
 import { verdicts, worstVerdict } from '../basics/verdict';
-import { cardStandings, type CardStanding, type ClockAt, type Finding, type LedgerCard, type Licence } from './states';
+import type { Finding, LedgerCard } from './ledgerCard';
+import type { Licence } from './licences';
+import { cardStandings, type CardStanding, type ClockAt } from './states';
 
 export interface FlightCard extends FlightRow {
   readonly card: LedgerCard;
@@ -13,6 +15,7 @@ export interface FlightCard extends FlightRow {
 const lookedForOn: Readonly<Record<Finding['kind'], 'first' | 'last' | 'known' | undefined>> = {
   ...{ ahead: 'first', 'begins-today': 'first' },
   ...{ 'out-of-date': 'last', 'ends-today': 'last', 'licence-ended': 'last', 'licence-end-unknown': 'last' },
+  ...{ 'licence-unclear': 'last', 'licence-not-begun': 'first', 'licence-none': 'known', 'licence-not-for-cycle': 'known' },
   ...{ 'lapses-soon': undefined, 'licence-ends': undefined },
   ...{ 'no-series': 'known', 'no-date': 'known', 'no-time': 'known', 'off-series': 'known' },
   ...{ disagrees: 'known', 'not-comparable': 'known', 'list-ends': 'known', 'load-ahead': 'known', 'load-too-early': 'known' },

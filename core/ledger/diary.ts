@@ -2,7 +2,7 @@
 import { dayMonthsLater } from '../basics/calendarMonths';
 import { instantOf, type Instant } from '../basics/civilDate';
 import { changesWithin, identifierOf, inOrder, type DataSeries } from './series';
-import type { Licence } from './states';
+import type { Licence } from './licences';
 import { byName, type Named } from '../basics/named';
 
 export interface DiaryCard {
@@ -77,7 +77,7 @@ export function coming(cards: readonly DiaryCard[], fromDay: number, endDay: num
 export function renewals(licences: readonly DiaryLicence[], fromDay: number, endDay: number): DiaryRenewal[] {
   return licences.flatMap((licence) => {
     const { endDay: first, everyMonths } = licence;
-    if (first === undefined) return [];
+    if (first === undefined || first === Infinity) return [];
     const days = first < endDay ? [first] : [];
     if (everyMonths !== undefined) {
       for (let term = 1; dayMonthsLater(first, term * everyMonths) < endDay; term += 1) {

@@ -2,7 +2,9 @@
 import { instantOf, type Instant } from '../basics/civilDate';
 import type { Named } from '../basics/named';
 import { changeAfter, changeOnOrBefore, hasCalendar, identifierOf, isAsIssued, type DataSeries } from './series';
-import { cardStandings, type CardStanding, type ClockAt, type Finding, type LedgerCard, type Licence } from './states';
+import type { Finding, LedgerCard } from './ledgerCard';
+import { licencesForCycle, type Licence } from './licences';
+import { cardStandings, type CardStanding, type ClockAt } from './states';
 
 export interface DueCard extends LedgerCard {
   readonly unit: Named | undefined;
@@ -28,14 +30,21 @@ export interface Due {
 
 type Kind = Finding['kind'];
 const loads: ReadonlySet<Kind> = new Set(['out-of-date', 'ends-today', 'no-load', 'no-date', 'load-failed']);
+/** Where data is to be loaded, they are asked for the day of that data. */
+const ofCover = ['licence-none', 'licence-unclear', 'licence-not-begun', 'licence-not-for-cycle', 'licence-end-unknown'] as const;
+const asksCycle: ReadonlySet<Kind> = new Set(ofCover);
+const ofLicences: ReadonlySet<Kind> = new Set<Kind>(['licence-ended', 'licence-ends', ...ofCover]);
 /**
  * Nothing to do at this card about these: the next visit comes by itself, a licence is renewed elsewhere, and of two cards that differ the one
  * that is behind, or of which nothing is known, is in the list for that.
  */
 const elsewhere: ReadonlySet<Kind> = new Set<Kind>([
   ...(['lapses-soon', 'ahead', 'begins-today', 'disagrees', 'not-comparable'] as const),
-  ...(['licence-ended', 'licence-ends', 'licence-end-unknown'] as const),
+  ...ofLicences,
 ]);
+
+/** What the licences of a card say of the cycle that is to be loaded. */
+type CoverOf = (card: DueCard, cycleDay: number) => readonly Finding[];
 
 interface Changes {
   /** In force on the day, at its end at the latest. */
@@ -66,7 +75,7 @@ function dueOf(card: DueCard, when: DueWhen, doing: DueDoing, day: number | unde
 }
 
 /** What is to be done with one card on the day itself. */
-function nowOf(card: DueCard, { findings }: CardStanding, current: number | undefined): Due[] {
+function nowOf(card: DueCard, { findings }: CardStanding, current: number | undefined, cover: CoverOf): Due[] {
   const here = findings.filter(({ kind }) => !elsewhere.has(kind));
   if (here.length === 0) return [];
   const isOverdue = here.some(({ kind }) => kind === 'out-of-date');
@@ -74,7 +83,9 @@ function nowOf(card: DueCard, { findings }: CardStanding, current: number | unde
   // Data that is in force already is loaded again only where its load failed and it is the older one that is left.
   const inForce = card.loadedDay !== undefined && current !== undefined && card.loadedDay >= current;
   const doing = isLoad && !inForce ? 'load' : 'look at the card';
-  return [dueOf(card, isOverdue ? 'overdue' : 'now', doing, doing === 'load' ? current : undefined, findings)];
+  const day = doing === 'load' ? current : undefined;
+  const own = findings.filter(({ kind }) => day === undefined || !asksCycle.has(kind));
+  return [dueOf(card, isOverdue ? 'overdue' : 'now', doing, day, day === undefined ? own : [...own, ...cover(card, day)])];
 }
 
 interface Coming {
@@ -84,13 +95,15 @@ interface Coming {
 }
 
 /** Of each aircraft the first moment at which one of its cards changes, with every card that changes then. */
-function nextVisits(coming: readonly Coming[]): Due[] {
+function nextVisits(coming: readonly Coming[], cover: CoverOf): Due[] {
   const first = new Map<string, number>();
   for (const { card, from } of coming) {
     const key = card.aircraft?.key ?? '';
     first.set(key, Math.min(first.get(key) ?? Infinity, from));
   }
-  return coming.filter(({ card, from }) => from === first.get(card.aircraft?.key ?? '')).map(({ card, day }) => dueOf(card, 'next', 'load', day, []));
+  return coming
+    .filter(({ card, from }) => from === first.get(card.aircraft?.key ?? ''))
+    .map(({ card, day }) => dueOf(card, 'next', 'load', day, cover(card, day)));
 }
 
 const order: readonly DueWhen[] = ['overdue', 'now', 'next'];
@@ -113,6 +126,7 @@ function byPlace(one: Due, other: Due): number {
 /** Overdue first, then what else is for today, then the next visit of each aircraft; by aircraft and person. */
 export function cardsDue(cards: readonly DueCard[], licences: readonly Licence[], asOfDay: number, clockAt: ClockAt): Due[] {
   const standings = cardStandings(cards, licences, asOfDay, 0, clockAt);
+  const cover = licencesForCycle(licences);
   const coming: Coming[] = [];
   const due = cards.flatMap((card, index): Due[] => {
     const { series, changesAtMinutes, loadedDay } = card;
@@ -122,7 +136,7 @@ export function cardsDue(cards: readonly DueCard[], licences: readonly Licence[]
       coming.push({ card, day: next, from: instantOf(next, changesAtMinutes).utcMilliseconds });
     const standing = standings[index];
     const looks = series !== undefined && isAsIssued(series) ? [dueOf(card, 'next', 'look for a newer issue', undefined, [])] : [];
-    return [...(standing === undefined ? [] : nowOf(card, standing, current)), ...looks];
+    return [...(standing === undefined ? [] : nowOf(card, standing, current, cover)), ...looks];
   });
-  return [...due, ...nextVisits(coming)].sort(byPlace);
+  return [...due, ...nextVisits(coming, cover)].sort(byPlace);
 }

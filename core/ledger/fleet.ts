@@ -2,7 +2,8 @@
 import { byName, type Named } from '../basics/named';
 import { worstVerdict, type Verdict } from '../basics/verdict';
 import { inOrder } from './series';
-import { cardThroughDays, type ClockAt, type LedgerCard } from './states';
+import type { LedgerCard } from './ledgerCard';
+import { cardThroughDays, type ClockAt } from './states';
 
 export interface FleetRow {
   readonly aircraft: Named;

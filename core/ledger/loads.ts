@@ -1,6 +1,6 @@
 // The history of loads: each load of a card is one line that stays, and the state of a card follows from its lines.
 import type { Named } from '../basics/named';
-import type { Finding, LedgerCard, Verification } from './states';
+import type { Finding, LedgerCard, Verification } from './ledgerCard';
 
 /** A card by the three names that tell it from others; a blank name is a name too. */
 export interface CardNames {

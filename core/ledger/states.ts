@@ -2,79 +2,12 @@
 // data changes: those moments are fixed in UTC, so in some zones they fall on another day than the effective date.
 import { instantOf, type Instant } from '../basics/civilDate';
 import { cardAgreement } from './cards';
-import type { Named } from '../basics/named';
-import { canBegin, changeAfter, givenOutFrom, hasCalendar, type DataSeries } from './series';
+import type { Finding, LedgerCard, WallClock } from './ledgerCard';
+import { licenceFindings, type Licence } from './licences';
+import { canBegin, changeAfter, givenOutFrom, hasCalendar } from './series';
 import { verdicts, worstVerdict, type Verdict } from '../basics/verdict';
 
-/** A date and time as a clock on the wall shows them: whole day number, and minutes after midnight. */
-export interface WallClock {
-  readonly day: number;
-  readonly minutes: number;
-}
-
 export type ClockAt = (instant: Instant) => WallClock;
-
-/** One card as written down; what is missing or cannot be read is undefined. */
-export interface LedgerCard {
-  readonly aircraft: Named | undefined;
-  readonly database: Named | undefined;
-  readonly series: DataSeries | undefined;
-  /** Effective date of the data on the card. */
-  readonly loadedDay: number | undefined;
-  /** When on its effective date data of this kind changes, in minutes after 0000 UTC. */
-  readonly changesAtMinutes: number | undefined;
-  readonly verified: Verification;
-  /** The day on which somebody loaded the card; missing where nobody wrote it down, not asked where the list has no such column. */
-  readonly loadedOnDay: number | 'missing' | 'not asked';
-  /** What the history of its loads has to say besides. */
-  readonly told?: readonly Finding[];
-}
-
-/** Whether somebody looked at the card after loading: on a day, on a day nobody wrote down, or not (as far as anybody knows). */
-export type Verification = { readonly day: number } | 'without a day' | 'no';
-
-export interface Licence {
-  readonly aircraft: Named;
-  readonly database: Named;
-  /** Last day of the licence. */
-  readonly endDay: number | undefined;
-}
-
-/** One thing to say of a card, with the verdict it alone would give. */
-export type Finding =
-  | {
-      readonly kind:
-        | 'no-series'
-        | 'no-date'
-        | 'no-time'
-        | 'off-series'
-        | 'not-comparable'
-        | 'disagrees'
-        | 'not-verified'
-        | 'verified-without-day'
-        | 'load-day-missing'
-        | 'lapses-soon'
-        | 'list-ends'
-        | 'no-load'
-        | 'named-twice';
-      readonly verdict: Verdict;
-    }
-  | { readonly kind: 'load-unplaced'; readonly verdict: Verdict; readonly row: number }
-  | { readonly kind: 'ahead' | 'begins-today' | 'out-of-date' | 'ends-today'; readonly verdict: Verdict; readonly at: WallClock }
-  | { readonly kind: 'licence-end-unknown'; readonly verdict: Verdict }
-  | {
-      readonly kind:
-        | 'licence-ended'
-        | 'licence-ends'
-        | 'load-ahead'
-        | 'load-too-early'
-        | 'load-refused'
-        | 'load-failed'
-        | 'verified-ahead'
-        | 'verified-before-load';
-      readonly verdict: Verdict;
-      readonly day: number;
-    };
 
 export interface CardStanding {
   readonly verdict: Verdict;
@@ -115,37 +48,6 @@ function ownFindings(card: LedgerCard, from: WallClock | undefined, to: WallCloc
   if (to.day <= asOfDay) return [{ kind: 'out-of-date', verdict: 'NO', at: to }];
   if (withinDay(from, asOfDay)) return [{ kind: 'begins-today', verdict: 'CHECK', at: from }];
   return to.day - asOfDay <= warnDays ? [{ kind: 'lapses-soon', verdict: 'CHECK' }] : [];
-}
-
-const fleet = 'all';
-/** A licence is spoken of ahead of its end, as other papers are. Common practice, no source. */
-const licenceWarnDays = 30;
-
-type LicencesOf = (card: LedgerCard) => readonly Licence[];
-
-/** Licences by what they are for, so that a long ledger does not look through all of them for each card. */
-function licencesByCard(licences: readonly Licence[]): LicencesOf {
-  const keyOf = (aircraft: string, database: string): string => JSON.stringify([aircraft, database]);
-  const found = new Map<string, Licence[]>();
-  for (const licence of licences) {
-    const key = keyOf(licence.aircraft.key, licence.database.key);
-    const same = found.get(key) ?? [];
-    same.push(licence);
-    found.set(key, same);
-  }
-  return ({ aircraft, database }) => {
-    if (database === undefined) return [];
-    const own = aircraft === undefined ? [] : (found.get(keyOf(aircraft.key, database.key)) ?? []);
-    return [...own, ...(found.get(keyOf(fleet, database.key)) ?? [])];
-  };
-}
-
-function licenceFindings(own: readonly Licence[], asOfDay: number): Finding[] {
-  if (own.length === 0) return [];
-  if (own.some(({ endDay }) => endDay === undefined)) return [{ kind: 'licence-end-unknown', verdict: 'CHECK' }];
-  const day = Math.max(...own.map(({ endDay }) => endDay ?? 0));
-  if (day < asOfDay) return [{ kind: 'licence-ended', verdict: 'CHECK', day }];
-  return day - asOfDay <= licenceWarnDays ? [{ kind: 'licence-ends', verdict: 'CHECK', day }] : [];
 }
 
 /**
@@ -189,7 +91,7 @@ export function cardStandings(
   const agreements = cardAgreement(
     cards.map(({ aircraft, database, loadedDay }) => ({ aircraft: aircraft?.key, database: database?.key, loadedDay })),
   );
-  const licencesOf = licencesByCard(licences);
+  const licencesSay = licenceFindings(licences);
   return cards.map((card, index) => {
     const span = spanOf(card);
     const to = span?.to === undefined ? undefined : clockAt(span.to);
@@ -197,7 +99,7 @@ export function cardStandings(
     const isUndated = own.some(({ kind }) => kind === 'no-date') || (card.loadedDay === undefined && (card.told ?? []).length > 0);
     const agreement = isUndated ? [] : agreementFindings(agreements[index]);
     const load = [...loadFindings(card, asOfDay), ...verificationFindings(card, asOfDay)];
-    const found = [...own, ...agreement, ...load, ...(card.told ?? []), ...licenceFindings(licencesOf(card), asOfDay)];
+    const found = [...own, ...agreement, ...load, ...(card.told ?? []), ...licencesSay(card, asOfDay)];
     const findings = verdicts.flatMap((word) => found.filter(({ verdict }) => verdict === word));
     return {
       verdict: findings.length === 0 ? 'OK' : worstVerdict(findings.map(({ verdict }) => verdict)),

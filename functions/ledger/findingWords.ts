@@ -1,6 +1,6 @@
 // What is said of a card of the data ledger, by every function that shows cards.
 import { civilDateFromDayNumber, isoDate } from '../../core/basics/civilDate';
-import type { Finding, WallClock } from '../../core/ledger/states';
+import type { Finding, LicenceFinding, WallClock } from '../../core/ledger/ledgerCard';
 
 export const zoneNotes =
   "Data changes at a moment of UTC: 0000Z by the ICAO annex, 0901Z for US products (from memory). Days and times here are those of the spreadsheet's own time zone, so west of Greenwich the change may fall on the day before the effective date.";
@@ -9,6 +9,25 @@ export const clockText = (minutes: number): string => `${String(Math.floor(minut
 type DayText = (day: number) => string;
 export const isoText: DayText = (day) => isoDate(civilDateFromDayNumber(day));
 export const momentText = ({ day, minutes }: WallClock, dayText: DayText): string => `${dayText(day)} ${clockText(minutes)}`;
+
+function licenceText(finding: LicenceFinding, dayText: DayText): string {
+  switch (finding.kind) {
+    case 'licence-ended':
+      return `licence ended ${dayText(finding.day)}`;
+    case 'licence-ends':
+      return `licence ends ${dayText(finding.day)}`;
+    case 'licence-not-begun':
+      return `licence begins only on ${dayText(finding.day)}`;
+    case 'licence-not-for-cycle':
+      return `no licence holds on ${dayText(finding.day)}, the day of this cycle`;
+    case 'licence-none':
+      return 'no licence that can be read covers it';
+    case 'licence-unclear':
+      return 'nothing tells whether its licence covers it: look at what that licence is for';
+    case 'licence-end-unknown':
+      return 'licence end not written down, or not a date';
+  }
+}
 
 /** One thing to say of a card, its days as `dayText` writes them. */
 export function findingText(finding: Finding, dayText: DayText): string {
@@ -61,11 +80,7 @@ export function findingText(finding: Finding, dayText: DayText): string {
       return `verified on ${dayText(finding.day)}, a day still to come`;
     case 'verified-before-load':
       return `verified on ${dayText(finding.day)}, before this load`;
-    case 'licence-ended':
-      return `licence ended ${dayText(finding.day)}`;
-    case 'licence-ends':
-      return `licence ends ${dayText(finding.day)}`;
-    case 'licence-end-unknown':
-      return 'licence end not written down, or not a date';
+    default:
+      return licenceText(finding, dayText);
   }
 }

@@ -3,7 +3,7 @@ import { dayNumber } from '../../core/basics/civilDate';
 import { tripDays, type TripDays } from '../../core/basics/flightRows';
 import { cardsForFlight, type FlightCard } from '../../core/ledger/cardsForFlight';
 import { isInUse } from '../../core/ledger/series';
-import type { Finding } from '../../core/ledger/states';
+import type { Finding } from '../../core/ledger/ledgerCard';
 import { laying } from '../registry/declaration';
 import { isBlank, type CellValue } from '../registry/cellValues';
 import type { DateHost } from '../registry/dateHost';
@@ -13,7 +13,7 @@ import { date } from '../registry/readDate';
 import { sheetDay } from '../registry/readSheetDay';
 import { namedText } from '../registry/readText';
 import { clockText, findingText, momentText, zoneNotes } from './findingWords';
-import { cardAircraft, cardChangesAt, cardDatabase, cardLoaded, cardLoadedOn, cardSeries, cardVerified, ledgerCards } from './readCards';
+import { cardAircraft, cardBox, cardChangesAt, cardDatabase, cardLoaded, cardLoadedOn, cardSeries, cardVerified, ledgerCards } from './readCards';
 import { licenceRows, readable, type LicenceRow } from './readLicences';
 
 /** As in LEDGER_STATUS, blank is 0000Z; here others must follow it, so it cannot be left out. */
@@ -73,10 +73,11 @@ export const LEDGER_FOR_FLIGHT = laying({
     last_day: date('The last day of the trip, itself included; not before the first.'),
     as_of: date('The day of the list. Nothing after it has been loaded or verified.'),
     loaded_on: cardLoadedOn,
+    box: cardBox,
   },
   results: flightResults,
   sources: ['icao-annex-15', 'faa-cut-off-dates', 'common-practice'],
-  notes: `${zoneNotes} NO: out of date on a day of the trip. UNKNOWN: something of the card is missing or cannot be read, it is loaded ahead of the first day, no card is listed for this aircraft, or the last day is before as_of. A card without an aircraft is UNKNOWN too, since nobody knows whose it is. CHECK: in force for a part of the first or of the last day only, not verified on the day of its load or later, differs from another card of its database in this aircraft, or its licence ends before the last day or has no end written down. good_through is the last day wholly in force. Common practice, no source.`,
+  notes: `${zoneNotes} NO: out of date on a day of the trip. UNKNOWN: something of the card is missing or cannot be read, it is loaded ahead of the first day, no card is listed for this aircraft, or the last day is before as_of. A card without an aircraft is UNKNOWN too, since nobody knows whose it is. CHECK: in force for a part of the first or of the last day only, not verified on the day of its load or later, differs from another card of its database in this aircraft, its licence ends before the last day or has no end written down, or, where the list says what each covers, none covers it on the first day, the last day and the day of its cycle. good_through is the last day wholly in force. Common practice, no source.`,
   examples: [
     {
       arguments: [

@@ -2,7 +2,8 @@
 import { civilDateFromDayNumber } from '../../core/basics/civilDate';
 import { loadedOn, type Loaded } from '../../core/ledger/loads';
 import { isInUse } from '../../core/ledger/series';
-import { cardStandings, type CardStanding, type LedgerCard } from '../../core/ledger/states';
+import type { LedgerCard } from '../../core/ledger/ledgerCard';
+import { cardStandings, type CardStanding } from '../../core/ledger/states';
 import { laying, result, type ResultCell } from '../registry/declaration';
 import { headingsOfRows } from '../registry/headings';
 import { sheetDay } from '../registry/readSheetDay';
@@ -110,11 +111,13 @@ export const LEDGER_CARDS = laying({
       const state = loaded[index];
       if (state !== undefined) cells[(rows[index] ?? 1) - 1] = cardRow(state, standing, given.series[index]);
     });
-    return cells;
+    // Blank rows below the last card would be written anew at each calculation.
+    return cells.slice(0, rows[rows.length - 1] ?? 1);
   },
 });
 
 interface CardColumns {
+  readonly box: readonly LedgerCard['unit'][];
   readonly aircraft: readonly LedgerCard['aircraft'][];
   readonly database: readonly LedgerCard['database'][];
   readonly series: readonly LedgerCard['series'][];
@@ -122,9 +125,10 @@ interface CardColumns {
 }
 
 /** A card in the row of these columns, with what its history tells. */
-export function cardOf({ aircraft, database, series, changes_at_z }: CardColumns, index: number, loaded: Loaded | undefined): LedgerCard {
+export function cardOf({ aircraft, box, database, series, changes_at_z }: CardColumns, index: number, loaded: Loaded | undefined): LedgerCard {
   return {
     aircraft: aircraft[index],
+    unit: box[index],
     database: database[index],
     series: series[index],
     loadedDay: loaded?.loadedDay,

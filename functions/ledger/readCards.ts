@@ -1,6 +1,6 @@
 // Readers of the card columns of the data ledger: a cell that cannot be read spoils only its own card.
 import { dayNumber, type CivilDate } from '../../core/basics/civilDate';
-import type { LedgerCard, Verification } from '../../core/ledger/states';
+import type { LedgerCard, Verification } from '../../core/ledger/ledgerCard';
 import type { CellValue } from '../registry/cellValues';
 import type { DateHost } from '../registry/dateHost';
 import type { Parameter } from '../registry/declaration';
@@ -49,7 +49,7 @@ export const cardChangesAt = optional(
 );
 export const cardLicences = optional(
   licenceRows(
-    'Rows of aircraft (or "all"), database, last day of the licence; further columns may follow. A card without a row here is judged without a licence.',
+    'Rows of aircraft (or "all"), database, last day of the licence; further columns may follow. A card without a row here is judged without a licence, unless the columns that say what each covers are there.',
   ),
   [],
   'no licences',
@@ -90,7 +90,11 @@ export const cardLoadedOn: Parameter<number | 'missing' | 'not asked'> & { reado
   },
 };
 
+/** Last of the arguments of functions that had none of it before. */
+export const cardBox = optional(cardUnit, undefined, 'not asked; a licence for some boxes alone is then unclear');
+
 interface CardColumns {
+  readonly box: readonly LedgerCard['unit'][];
   readonly aircraft: readonly LedgerCard['aircraft'][];
   readonly database: readonly LedgerCard['database'][];
   readonly series: readonly LedgerCard['series'][];
@@ -106,6 +110,7 @@ export const ledgerCards = (given: CardColumns): LedgerCard[] =>
     const loaded = given.loaded_effective[index];
     return {
       aircraft,
+      unit: given.box[index],
       database: given.database[index],
       series: given.series[index],
       loadedDay: loaded === undefined ? undefined : dayNumber(loaded),

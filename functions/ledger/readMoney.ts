@@ -1,10 +1,10 @@
 // Readers of the treasurer's cells: a currency, and the rows that say who takes part in which aircraft.
-import type { Participation } from '../../core/ledger/shares';
+import type { Participation, ShareRule } from '../../core/ledger/shares';
 import { ArgumentError } from '../registry/argumentError';
 import { inWords, isBlank, isRange, sizeInWords, type CellValue, type RangeValue } from '../registry/cellValues';
 import type { Parameter } from '../registry/declaration';
 import { numberFromCell, numberInWords } from '../registry/readNumber';
-import { namedFromCell } from '../registry/readText';
+import { choice, namedFromCell } from '../registry/readText';
 
 /** Three letters, in capitals. */
 export function currencyFromCell(cell: CellValue): string | undefined {
@@ -21,6 +21,14 @@ export function currencyCode(help: string): Parameter<string> & { readonly shape
   };
   return { shape: 'cell', unit: '', mustBe, help, optional: undefined, read };
 }
+
+/** How a cost is shared. */
+export const shareRule = (help: string) =>
+  choice<ShareRule>({
+    words: ['equal', 'hours', 'share'],
+    also: { 'equal parts': 'equal', 'equal part': 'equal', 'hours flown': 'hours', 'named share': 'share', shares: 'share' },
+    help,
+  });
 
 const rowsOf = 'rows of member, aircraft, hours, share';
 const columns = 4;

@@ -43,7 +43,7 @@ function listedFromCell(raw: CellValue, dates: DateHost): ListedSeries | undefin
 
 const cardMustBe = `${mustBe}; or dates with commas between; or as issued, no end, not in use`;
 
-function dataSeriesFromCell(raw: CellValue, dates: DateHost): DataSeries | undefined {
+export function dataSeriesFromCell(raw: CellValue, dates: DateHost): DataSeries | undefined {
   const words = typeof raw === 'string' ? plainWords(raw) : '';
   const open = openKinds.find((kind) => kind === words);
   return open === undefined ? (seriesFromCell(raw, dates) ?? listedFromCell(raw, dates)) : { kind: open, name: open };

@@ -19,8 +19,8 @@ import { laying, result, type ResultCell } from '../registry/declaration';
 import { headingsAbove } from '../registry/headings';
 import { column, optional, unreadableMeansUndefined } from '../registry/modifiers';
 import { number } from '../registry/readNumber';
-import { currencyCode, participationRows } from './readMoney';
-import { choice, namedText } from '../registry/readText';
+import { currencyCode, participationRows, shareRule } from './readMoney';
+import { namedText } from '../registry/readText';
 import { NamedArgumentError } from '../registry/wordError';
 
 const subject = 'Costs';
@@ -142,11 +142,9 @@ export const COST_STATEMENT = laying({
     currency: column(unreadableMeansUndefined(currencyCode('The currency of each cost.'))),
     shared_by: column(
       unreadableMeansUndefined(
-        choice<ShareRule>({
-          words: ['equal', 'hours', 'share'],
-          also: { 'equal parts': 'equal', 'equal part': 'equal', 'hours flown': 'hours', 'named share': 'share', shares: 'share' },
-          help: 'How each cost is shared among the members of its aircraft: in equal parts, by the hours they flew, or by the shares they agreed on.',
-        }),
+        shareRule(
+          'How each cost is shared among the members of its aircraft: in equal parts, by the hours they flew, or by the shares they agreed on.',
+        ),
       ),
     ),
     members: participationRows(

@@ -11,6 +11,7 @@ import { date } from '../registry/readDate';
 import { findingText, isoText, zoneNotes } from './findingWords';
 import {
   cardAircraft,
+  cardBox,
   cardChangesAt,
   cardDatabase,
   cardLicences,
@@ -49,6 +50,7 @@ export const LEDGER_STATUS = laying({
     changes_at_z: cardChangesAt,
     loaded_on: cardLoadedOn,
     headings: headingsOfRows,
+    box: cardBox,
   },
   results: {
     verdict: result('', 'OK, CHECK, NO, UNKNOWN: the worst of what is said in the reason. A blank row stays blank.'),
@@ -57,7 +59,7 @@ export const LEDGER_STATUS = laying({
     reason: result('', 'Everything there is to say of the card.'),
   },
   sources,
-  notes: `${zoneNotes} NO: out of date, or another card of the same database in the same aircraft holds another date. UNKNOWN: something is missing, the date is none of its series, or the card is loaded ahead, since nothing then tells what serves until that moment. UNKNOWN too: loaded on a day after as_of. CHECK: in force for a part of the day only, about to lapse, not verified on the day of its load or later, loaded more than a cycle before its data comes into force (that is the day of another load), or its licence has ended, ends within 30 days or has no end written down. A cell that cannot be read spoils only its own card. What counts for which word is common practice, no source.`,
+  notes: `${zoneNotes} NO: out of date, or another card of the same database in the same aircraft holds another date. UNKNOWN: something is missing, the date is none of its series, or the card is loaded ahead, since nothing then tells what serves until that moment. UNKNOWN too: loaded on a day after as_of. CHECK: in force for a part of the day only, about to lapse, not verified on the day of its load or later, loaded more than a cycle before its data comes into force (that is the day of another load), or its licence has ended, ends within 30 days or has no end written down; where the list says what each covers, no licence covers it today or held on the day of its cycle. A cell that cannot be read spoils only its own card. What counts for which word is common practice, no source.`,
   examples: [
     {
       arguments: [

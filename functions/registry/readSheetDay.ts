@@ -1,6 +1,6 @@
 // Reader of a day that must be compared with moments of UTC: the day, and the spreadsheet's own clock.
 import { dayNumber, type Instant } from '../../core/basics/civilDate';
-import type { WallClock } from '../../core/ledger/states';
+import type { WallClock } from '../../core/ledger/ledgerCard';
 import type { CellValue } from './cellValues';
 import type { DateHost } from './dateHost';
 import type { Parameter } from './declaration';

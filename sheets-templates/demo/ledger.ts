@@ -43,15 +43,16 @@ export const demoLoads: readonly (readonly Content[])[] = loads.map(([card, effe
   return [aircraft, box, database, effective(effectiveOn, ofSeries), loadedOn(loaded, ofSeries), seen, by, failed, remark];
 });
 
-/** Aircraft, database, licence end, every so many months, cost, currency, shared by. */
+/** Aircraft, database, licence end, every so many months, cost, currency, shared by, starts, box or card, series. */
 export const demoLicences: readonly (readonly Content[])[] = [
   ['Quillon Four', 'navigation', date('2027-03-31'), 12, 480, 'EUR', 'equal'],
   ['Quillon Four', 'obstacles', date('2027-03-31'), 12, 95, 'EUR', 'equal'],
-  ['Quillon Four', 'charts', date('2026-12-15'), 12, 149, 'EUR', 'hours'],
+  ['Quillon Four', 'charts', date('2026-12-15'), 12, 149, 'EUR', 'hours', undefined, 'tablet'],
   ['Brindle Two', 'navigation', date('2026-10-31'), 12, 480, 'EUR', 'equal'],
   ['Sable Twin', 'navigation', date('2027-06-30'), 12, 620, 'CHF', 'share'],
   ['Sable Twin', 'charts', date('2026-12-10'), 1, 24.9, 'CHF', 'share'],
   ['Merle Tug', 'navigation', date('2027-01-31'), 12, 455, 'EUR', 'hours'],
+  ['Merle Tug', 'terrain', 'no end', undefined, 0, 'EUR', 'equal'],
   ['all', 'weather', date('2027-02-28'), 12, 200, 'EUR', 'equal'],
 ];
 

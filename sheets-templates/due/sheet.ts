@@ -68,7 +68,7 @@ const order =
 export const loadListSheet: DeclaredSheet = {
   key: 'due',
   name: sheetNames.due,
-  version: 1,
+  version: 2,
   rows: list.last + 1,
   columns: 14,
   columnWidths: [64, 56, 88, 60, 92, 50, 92, 78, 108, 40, 74, 110, 74, 300],

@@ -31,6 +31,11 @@ function licenceSlips({ licences, diary }: LedgerPlaces): string {
   return `=ARRAYFORMULA(IF(${row}=0,"look at",IFERROR(XLOOKUP("licence in row "&(${row})&" of the list",${about},${what}),"")))`;
 }
 
+const licenceLooks: readonly Look[] = [
+  ...[typedText, typedText, typedDate, typedNumber('whole'), typedNumber('two'), typedText, typedText],
+  ...[typedDate, typedText, typedText],
+];
+
 export function licenceCells(places: LedgerPlaces): TemplateCell[] {
   const { licences } = places;
   return [
@@ -39,14 +44,28 @@ export function licenceCells(places: LedgerPlaces): TemplateCell[] {
       1,
       13,
       '4  Licences and what they cost',
-      helpUnlessBeside(licences, 'A', 'A licence', 'For one aircraft or "all"; renewed every so many months; shared by: equal, hours, share.'),
+      helpUnlessBeside(
+        licences,
+        'A',
+        'A licence',
+        'For one aircraft or "all". Covers every box and series where those are blank. End: its last day, or no end.',
+      ),
     ),
-    ...listHeads(licences.head, 1, ['aircraft', 'database', 'licence end', 'months', 'cost', 'currency', 'shared by']),
-    ...entryList(licences, 1, [typedText, typedText, typedDate, typedNumber('whole'), typedNumber('two'), typedText, typedText], demoLicences),
-    cell(licences.head, 8, licenceSlips(places), 'columnHead', {
+    ...listHeads(licences.head, 1, ['aircraft']),
+    cell(licences.head, 2, 'database', 'columnHead', { note: 'Which it covers: one, several with commas between, or all.' }),
+    cell(licences.head, 3, 'licence end', 'columnHead', { note: 'Its last day; no end where it has none. Cards that no licence covers are told.' }),
+    cell(licences.head, 4, 'months', 'columnHead', { note: 'From one renewal to the next; blank where it is not renewed.' }),
+    ...listHeads(licences.head, 5, ['cost', 'currency', 'shared by']),
+    cell(licences.head, 8, 'starts', 'columnHead', {
+      note: 'The first day on which it was held; it stays when the licence is renewed. Blank: held ever since.',
+    }),
+    cell(licences.head, 9, 'box or card', 'columnHead', { note: 'Which it covers, several with semicolons between; blank for every one.' }),
+    cell(licences.head, 10, 'series', 'columnHead', { note: 'Such as 28-day; several with semicolons between; blank for every one.' }),
+    ...entryList(licences, 1, licenceLooks, demoLicences),
+    cell(licences.head, 12, licenceSlips(places), 'columnHead', {
       note: 'What cannot be read of the licence, as the diary says it. Nothing else is spoilt by it.',
     }),
-    ...spillRoom(licences, 8, [shownText]),
+    ...spillRoom(licences, 12, [shownText]),
   ];
 }
 
@@ -59,7 +78,7 @@ function statementHelp({ members, licences }: Pick<LedgerPlaces, 'members' | 'li
   return `=IFERROR("${help}"&IF(${strangers}=0,""," Rows of members in an aircraft that no licence names: "&${strangers}&". Where it is only spelled otherwise, the others bear its cost alone."),"${help}")`;
 }
 
-export function memberCells({ members, licences }: LedgerPlaces): TemplateCell[] {
+export function memberCells({ members, statement, licences }: LedgerPlaces): TemplateCell[] {
   const of = (letter: string): string => column(licences, letter);
   const words = ['by', 'name', '', 'amount', 'of which'];
   const call = formulaCall('COST_STATEMENT', of('A'), of('E'), of('F'), of('G'), `$A$${members.first}:$D$${members.last}`, headWords(words));
@@ -81,7 +100,7 @@ export function memberCells({ members, licences }: LedgerPlaces): TemplateCell[]
     ...listHeads(members.head, 1, ['member', 'aircraft', 'hours', 'share']),
     ...entryList(members, 1, [typedText, typedText, typedNumber('one'), typedNumber('one')], demoMembers),
     ...listHeading(members.head - 2, 9, 13, '7  What each member owes, and each aircraft costs', statementHelp({ members, licences })),
-    ...spillList(members, 9, looks, words, call),
+    ...spillList(statement, 9, looks, words, call),
   ];
 }
 

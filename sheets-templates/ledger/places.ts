@@ -15,13 +15,16 @@ export interface LedgerRoom {
 }
 
 /** The renewals by month have rows of their own: beside a list, a row deleted from the list would take a month with it. */
-export type LedgerPlaces = Readonly<Record<keyof LedgerRoom | 'renewals', List>>;
+export type LedgerPlaces = Readonly<Record<keyof LedgerRoom | 'renewals' | 'statement', List>>;
 
-export const defaultRoom: LedgerRoom = { cards: 24, fleet: 21, licences: 24, members: 30, diary: 120, loads: 400 };
+export const defaultRoom: LedgerRoom = { cards: 60, fleet: 50, licences: 60, members: 60, diary: 120, loads: 600 };
 /** Rows of the history that are tinted. */
 export const tintedLoads = 60;
 
 export const summaryEnds = 6;
+
+/** Rows of the statement beside the members: each of them may owe in two currencies, and the aircraft, the totals and what is unknown follow. */
+const statementRows = ({ members, fleet }: LedgerRoom): number => 2 * members + fleet + 10;
 
 /** The fleet needs two lines more, for its days. */
 const fleetDays = 1;
@@ -35,14 +38,15 @@ export function placesFor(room: LedgerRoom): LedgerPlaces {
   const licences = listBelow(fleet.last, room.licences);
   // Those overdue, the months, and all together.
   const renewals = listBelow(licences.last, renewalMonths + 2);
-  const members = listBelow(renewals.last + 1, room.members);
-  const loads = listBelow(members.last, room.loads);
+  const members = listBelow(renewals.last + 2, room.members);
+  const statement: List = { ...members, last: members.first + statementRows(room) - 1 };
+  const loads = listBelow(statement.last, room.loads);
   // Last, since nobody knows how many rows it takes: what stands below it would take it away.
-  return { cards, fleet, licences, renewals, members, loads, diary: listBelow(loads.last, room.diary) };
+  return { cards, fleet, licences, renewals, members, statement, loads, diary: listBelow(loads.last, room.diary) };
 }
 
 /** With its heads, so that a row put in right below them is read too. */
-export const licenceTable = ({ licences }: LedgerPlaces): string => `$A$${licences.head}:$G$${licences.last}`;
+export const licenceTable = ({ licences }: LedgerPlaces): string => `$A$${licences.head}:$J$${licences.last}`;
 
 export const loadTable = ({ loads }: LedgerPlaces): string => `$A$${loads.head}:$I$${loads.last}`;
 

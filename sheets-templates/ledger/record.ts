@@ -89,7 +89,7 @@ function forecastSaid({ renewals, diary }: LedgerPlaces, notRead: string): strin
 
 /** Renewals of the diary added up by month and currency, from the ones overdue to the last month begun. */
 export function forecastCells(places: LedgerPlaces): TemplateCell[] {
-  const { renewals, diary } = places;
+  const { renewals, diary, licences } = places;
   /** No day in the diary, no day to reckon from, or more rows than are read: then no sum is shown, and not a nought either. */
   const notRead = `OR(COUNT(${column(diary, 'C')})=0,NOT(ISNUMBER(as_of)),${diaryGoesOn(diary)})`;
   /** Of a day with a time of day only the day counts. */
@@ -105,6 +105,11 @@ export function forecastCells(places: LedgerPlaces): TemplateCell[] {
     `=IF(${notRead},"",SUM(${letter}${first}:${letter}${last - 1}))`,
     'computed',
     { format: 'two', note: 'Licences that have ended, and the next 12 months.' },
+  ]);
+  const once = ['B', 'C'].map((letter): Field => [
+    `=SUMIFS(${column(licences, 'E')},${column(licences, 'F')},${letter}$${renewals.head})`,
+    'computed',
+    { format: 'two', note: 'Every licence at one renewal: the total of section 7, unless a licence is unknown there.' },
   ]);
   return [
     ...listHeading(
@@ -122,6 +127,7 @@ export function forecastCells(places: LedgerPlaces): TemplateCell[] {
       return row(at, month, index === 0 ? today : `$A$${at}`, `EOMONTH($A$${at},0)`);
     }).flat(),
     ...line(last, 1, ['in all', 'label'], ...whole),
-    cell(last + 1, 1, forecastSaid(places, notRead), 'subtitle'),
+    ...line(last + 1, 1, ['each once', 'label'], ...once),
+    cell(last + 2, 1, forecastSaid(places, notRead), 'subtitle'),
   ];
 }

@@ -84,7 +84,7 @@ function validationsOf(places: LedgerPlaces): Validation[] {
   const days = fleetTop(places) + 1;
   return [
     dates(area(days, 2, days + 1, 2), 'A date, such as 2026-11-28.'),
-    dates(area(licences.first, 3, licences.last, 3), 'Last day of the licence.'),
+    dates(area(licences.first, 8, licences.last, 8), 'First day of the licence, such as 2026-04-01; blank where it has been held ever since.'),
     numbers(area(licences.first, 4, licences.last, 4), 600, 'Whole months from one renewal to the next; blank where it is not renewed.'),
     numbers(area(licences.first, 5, licences.last, 5), 1000000, 'Cost of one renewal.'),
     list(area(licences.first, 7, licences.last, 7), ['equal', 'hours', 'share'], 'In equal parts, by hours flown, or by the shares agreed on.'),
@@ -111,7 +111,10 @@ function keysOf(places: LedgerPlaces): TemplateKeys {
         ...cards,
         columns: columnsFrom(1, 'aircraft', 'card', 'database', 'series', 'changesAt', 'who'),
       },
-      licences: { ...licences, columns: columnsFrom(1, 'aircraft', 'database', 'endsOn', 'months', 'cost', 'currency', 'sharedBy') },
+      licences: {
+        ...licences,
+        columns: columnsFrom(1, 'aircraft', 'database', 'endsOn', 'months', 'cost', 'currency', 'sharedBy', 'startsOn', 'card', 'series'),
+      },
       members: { ...members, columns: columnsFrom(1, 'member', 'aircraft', 'hours', 'share') },
       loads: {
         ...loads,
@@ -130,7 +133,7 @@ export function dataLedgerWith(room: LedgerRoom): DeclaredSheet {
   return {
     key: 'ledger',
     name: sheetNames.ledger,
-    version: 4,
+    version: 5,
     rows: diary.last + 2,
     columns: 18,
     columnWidths: [88, 108, 74, 74, 74, 74, 74, 74, 74, 74, 32, 108, 84, 100, 100, 100, 100, 100],

@@ -129,7 +129,7 @@ const pilotCall = formulaCall(
 /** With what it has flown before on the day, where that is entered; what cannot be read there is told by the item Flight before. */
 const hours = `IF(ISNUMBER(${onTrip('B', trip.timeEnRoute)}),(${onTrip('B', trip.timeEnRoute)}+IF(ISNUMBER(${onTrip('B', trip.beforeMinutes)}),${onTrip('B', trip.beforeMinutes)},0))/60,"")`;
 const aircraftCall = formulaCall('AIRCRAFT_FOR_FLIGHT', items, fleet, flown, lastDay, 'as_of', rulesChosen, hours, onTrip('B', trip.instrument), log);
-const { aircraft, database, series, loaded, verified, licences, changesAt, loadedOn } = ledgerColumns;
+const { aircraft, database, series, loaded, verified, licences, changesAt, loadedOn, box } = ledgerColumns;
 const dataCall = formulaCall(
   'LEDGER_FOR_FLIGHT',
   aircraft,
@@ -144,6 +144,7 @@ const dataCall = formulaCall(
   lastDay,
   'as_of',
   loadedOn,
+  box,
 );
 
 export const listCells: TemplateCell[] = [

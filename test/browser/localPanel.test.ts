@@ -191,6 +191,12 @@ describe('the panel of the local workbook', () => {
     await panel.getByRole('tab', { name: 'Sheets' }).click();
     await panel.getByRole('button', { name: 'List the cards to load' }).click();
     const first = panel.getByLabel(/Brindle Two, panel, right, navigation, cycle \d{4} \(overdue, Dag\)$/);
+    await panel.getByRole('button', { name: 'Brindle Two', exact: true }).click();
+    const ticks = panel.getByLabel(/Brindle Two, .*\)$/);
+    expect(await ticks.count()).toBeGreaterThan(1);
+    expect(await panel.locator('.ticks input:checked').count()).toBe(await ticks.count());
+    await takePicture(page, 'cards-of-an-aircraft');
+    for (const tick of await ticks.all()) await tick.uncheck();
     await first.check();
     await panel.getByLabel('by', { exact: true }).fill('Dag');
     await panel.getByRole('button', { name: 'Show the lines' }).click();

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHeadless, type CellResult, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { currencyLogSheet, currencyLogWith } from '../../sheets-templates/currency/sheet';
 import { dataLedgerSheet, dataLedgerWith } from '../../sheets-templates/ledger/sheet';
-import { placesFor as ledgerPlaces } from '../../sheets-templates/ledger/places';
+import { defaultRoom, placesFor as ledgerPlaces } from '../../sheets-templates/ledger/places';
 import { placesFor as currencyPlaces } from '../../sheets-templates/currency/sections';
 import { fieldsSheet } from '../../sheets-templates/fields/sheet';
 import { demoTrip } from '../../sheets-templates/demo/day';
@@ -13,7 +13,7 @@ import type { SheetTemplate, TemplateValue } from '../../sheets-templates/templa
 import { tripAsTyped } from '../support/tripAsTyped';
 import { changedTemplates } from './changedTemplates';
 
-const ledgerRoom = { cards: 24, fleet: 21, licences: 24, members: 30, diary: 120, loads: 400 };
+const ledgerRoom = defaultRoom;
 const currencyRoom = { papers: 14, ownRules: 8, pilot: 36, items: 24, flights: 1000, tinted: 60 };
 
 /** The sheet among those it reads, without the rest of the workbook. */
@@ -130,8 +130,9 @@ describe('the Data ledger of the demo club', () => {
           .map((row) => row[0] ?? ''),
       );
       expect([of('member'), of('aircraft'), of('total')]).toEqual([cost, cost, cost]);
+      expect(workbook.value(name, `${letter}${renewals.last + 1}`)).toBe(cost / 100);
     }
-    expect(workbook.value(name, `A${renewals.last + 1}`)).toBe('every renewal of the diary is in these sums');
+    expect(workbook.value(name, `A${renewals.last + 2}`)).toBe('every renewal of the diary is in these sums');
   });
 
   it('lists 13 visits of the AIRAC calendar and says where the sections begin', () => {
@@ -152,7 +153,7 @@ describe('the Data ledger, short and long', () => {
     const name = dataLedgerSheet.name;
     const few = {
       ...emptied(cards.first + 3, cards.first + 9, 'ABCDEF'),
-      ...emptied(licences.first + 1, licences.first + 8, 'ABCDEFG'),
+      ...emptied(licences.first + 1, licences.first + 8, 'ABCDEFGHIJ'),
       ...emptied(members.first + 1, members.first + 9, 'ABCD'),
     };
     const workbook = await open(dataLedgerSheet, few);
@@ -169,7 +170,7 @@ describe('the Data ledger, short and long', () => {
       ...few,
       ...emptied(cards.first, cards.last, 'ABCDEF'),
       ...emptied(loads.first, loads.first + 12, 'ABCDEFGHI'),
-      ...emptied(licences.first, licences.last, 'ABCDEFG'),
+      ...emptied(licences.first, licences.last, 'ABCDEFGHIJ'),
       ...emptied(members.first, members.last, 'ABCD'),
     });
     expect(empty.value(name, 'C3')).toBe('UNKNOWN');
@@ -190,7 +191,7 @@ describe('the Data ledger, short and long', () => {
 
   it('stands with 500 cards in 125 aircraft', async () => {
     const room = { cards: 500, fleet: 130, licences: 24, members: 30, diary: 120, loads: 600 };
-    const { cards, fleet, loads } = ledgerPlaces(room);
+    const { cards, fleet, licences, loads } = ledgerPlaces(room);
     const sheet = dataLedgerWith(room);
     const row = (index: number): [string, TemplateValue][] => {
       const at = cards.first + index;
@@ -209,6 +210,7 @@ describe('the Data ledger, short and long', () => {
       ];
     };
     const changes = Object.fromEntries(Array.from({ length: 500 }, (_, index) => row(index)).flat());
+    Object.entries({ A: 'all', B: 'all', C: 'no end' }).forEach(([letter, text]) => (changes[`${letter}${licences.first + 9}`] = text));
     const templates = changedTemplates([startSheet, tripAsTyped, fieldsSheet, sheet], sheet.name, changes);
     const days = { [tripCells.firstDay]: { date: '2026-11-28' }, [tripCells.lastDay]: { date: '2026-11-29' } };
     const onTrip = changedTemplates(templates, tripAsTyped.name, days);

@@ -3,22 +3,19 @@ import { describe, expect, it } from 'vitest';
 import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { demoCards } from '../../sheets-templates/demo/ledger';
 import { dataLedgerSheet } from '../../sheets-templates/ledger/sheet';
-import { placesFor } from '../../sheets-templates/ledger/places';
+import { defaultRoom, placesFor } from '../../sheets-templates/ledger/places';
 import { startSheet } from '../../sheets-templates/start/sheet';
 import type { TemplateValue } from '../../sheets-templates/template';
 import { tripAsTyped } from '../support/tripAsTyped';
 import { changedTemplates } from './changedTemplates';
 
 describe('the Data ledger, filled in badly', () => {
-  const { cards, fleet, licences, renewals, members, diary, loads } = placesFor({
-    cards: 24,
-    fleet: 21,
-    licences: 24,
-    members: 30,
-    diary: 120,
-    loads: 400,
-  });
+  const { cards, fleet, licences, renewals, members, diary, loads } = placesFor(defaultRoom);
   const name = dataLedgerSheet.name;
+  /** One that covers them all, so that nothing is said of licences. */
+  const everyLicence = Object.entries({ A: 'all', B: 'all', C: 'no end', E: 0, F: 'EUR', G: 'equal' }).map(
+    ([letter, value]): [string, TemplateValue] => [`${letter}${licences.first + 9}`, value],
+  );
   /** Ten cards that agree, each with one load, current and verified on 15 November 2026. */
   const good: Record<string, TemplateValue> = Object.fromEntries(
     Array.from({ length: 13 }, (_, index): [string, TemplateValue][] => {
@@ -35,7 +32,9 @@ describe('the Data ledger, filled in badly', () => {
         [`E${at}`, day('2026-10-28')],
         [`F${at}`, day('2026-10-28')],
       ];
-    }).flat(),
+    })
+      .flat()
+      .concat(everyLicence),
   );
   const today = '2026-11-15';
   const opened = (changes: Record<string, TemplateValue>, asOf: TemplateValue = { date: today }): Promise<HeadlessWorkbook> =>
@@ -77,16 +76,16 @@ describe('the Data ledger, filled in badly', () => {
       [`C${licences.first + 7}`]: 'lifetime',
     });
     expect(workbook.value(name, 'C3')).toBe('OK');
-    expect(workbook.values(name, `H${licences.head}:H${licences.first + 8}`).flat()).toEqual([
+    expect(workbook.values(name, `L${licences.head}:L${licences.first + 8}`).flat()).toEqual([
       'look at',
-      'licence end must be a date; got "31.3.2027"',
+      'licence end must be a date, or no end; got "31.3.2027"',
       'months must be a whole number from 1 to 600; got "once"; cost must be a number; got "n/a"',
       '',
       '',
       'currency must be three letters, such as EUR; got "\u20ac"',
       '',
       '',
-      'licence end must be a date; got "lifetime"',
+      'licence end must be a date, or no end; got "lifetime"',
       '',
     ]);
     const rows = workbook.values(name, `A${diary.first}:G${diary.last}`);
@@ -173,7 +172,7 @@ describe('the Data ledger, filled in badly', () => {
         .flat()
         .every((cell) => cell === ''),
     ).toBe(true);
-    expect(text.value(name, `A${renewals.last + 1}`)).toBe('as_of on the Start sheet is no date');
+    expect(text.value(name, `A${renewals.last + 2}`)).toBe('as_of on the Start sheet is no date');
     text.dispose();
   });
 
@@ -202,7 +201,7 @@ describe('the Data ledger, filled in badly', () => {
         .flat()
         .every((cell) => cell === ''),
     ).toBe(true);
-    expect(workbook.value(name, `A${renewals.last + 1}`)).toBe(`the diary has more rows than are read: insert rows before row ${diary.last}`);
+    expect(workbook.value(name, `A${renewals.last + 2}`)).toBe(`the diary has more rows than are read: insert rows before row ${diary.last}`);
     workbook.dispose();
   });
 });

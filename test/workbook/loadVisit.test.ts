@@ -4,6 +4,10 @@ import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/he
 import { cardsToLoad, visitLines, type Visit } from '../../addon/workbook/loadVisit';
 import { sheetTemplates } from '../../sheets-templates';
 import { address } from '../../sheets-templates/build';
+import { defaultRoom, placesFor } from '../../sheets-templates/ledger/places';
+import type { List } from '../../sheets-templates/lists';
+
+const serialOf = (iso: string): number => Date.parse(iso) / 86_400_000 + 25_569;
 
 const usual: Visit = { cards: [{ at: 0, failed: false }], day: '2026-11-25', by: 'Dag', seen: true, remark: '' };
 
@@ -47,4 +51,49 @@ describe('a visit', () => {
     ]);
     expect(lines({}).firstRow).toBe(firstRow + 2);
   });
+});
+
+describe("a treasurer's month, from an empty ledger", () => {
+  // AIRAC dates of 2026, 28 days apart from 29 October: 26 November, 24 December.
+  const aircraft = ['Alder', 'Birch', 'Cedar', 'Dogwood'];
+  const cards = Array.from({ length: 17 }, (_, index) => [aircraft[index % 4] ?? '', `box ${Math.floor(index / 4) + 1}`, `data ${index}`, '28-day']);
+  const { cards: list, licences, loads, members } = placesFor(defaultRoom);
+  const blank = (rows: List, letters: string): [string, string][] =>
+    Array.from({ length: rows.last - rows.first + 1 }, (_, down) =>
+      [...letters].map((letter): [string, string] => [`${letter}${rows.first + down}`, '']),
+    ).flat();
+
+  it('is written in 8 entries for 17 cards, and the ledger then says OK', async () => {
+    const workbook = await openHeadless(sheetTemplates);
+    const shown = { ...loads, last: loads.first + 40 };
+    await workbook.set(
+      'Data ledger',
+      Object.fromEntries([...blank(list, 'ABCDEF'), ...blank(licences, 'ABCDEFGHIJ'), ...blank(members, 'ABCD'), ...blank(shown, 'ABCDEFGHI')]),
+    );
+    expect(workbook.value('Data ledger', 'C3')).toBe('UNKNOWN');
+    // The cards are pasted in once.
+    await workbook.set(
+      'Data ledger',
+      Object.fromEntries(cards.flatMap((card, down) => card.map((text, at) => [`${'ABCD'[at] ?? ''}${list.first + down}`, text]))),
+    );
+    for (const [day, effective] of [
+      ['2026-11-25', '2026-10-29'],
+      ['2026-12-24', '2026-12-24'],
+    ] as const) {
+      await workbook.set('Start', { A6: { date: day } });
+      const { cards: asked } = cardsToLoad(workbook.snapshot(), sheetTemplates);
+      const now = asked.flatMap((card, at) => (card.when === 'next' ? [] : [{ at, failed: false }]));
+      expect(now.length).toBe(17);
+      // The press that lists, one for each aircraft, the name, the press that shows, the press that writes.
+      const entries = 1 + new Set(now.map(({ at }) => asked[at]?.aircraft)).size + 1 + 1 + 1;
+      expect(entries).toBeLessThanOrEqual(20);
+      const written = visitLines(workbook.snapshot(), sheetTemplates, { ...usual, cards: now, day });
+      await workbook.set(written.sheet, Object.fromEntries(written.entries.map(({ row, column, content }) => [address(row, column), content])));
+      expect(workbook.values('Data ledger', `J${list.first}:J${list.first + 16}`).flat()).toEqual(
+        Array(17).fill(day === '2026-11-25' ? 'CHECK' : 'OK'),
+      );
+      expect(new Set(workbook.values('Data ledger', `G${list.first}:G${list.first + 16}`).flat())).toEqual(new Set([serialOf(effective)]));
+    }
+    workbook.dispose();
+  }, 60_000);
 });

@@ -21,6 +21,7 @@ import { patchWait, waitMilliseconds } from './patchWait';
 import { quickEngine } from './quickEngine';
 import type { EngineModule } from './engineValues';
 import { CellErrors } from './cellErrors';
+import { guardLists, type FullList } from './fullLists';
 import { keepNamesReadable, sheetNamesBut } from './sheetNaming';
 import { valuesStep } from './valuesStep';
 import { cellContent, workbookData } from './workbookData';
@@ -51,6 +52,8 @@ export interface HeadlessWorkbook {
   /** Puts empty rows in above this one, counted from 1, as a user does. */
   insertRows(sheet: string, above: number, count: number): Promise<void>;
   removeRows(sheet: string, first: number, count: number): Promise<void>;
+  /** From now on, lists are guarded as they are in the page; gives what is told of them. */
+  guardLists(): readonly FullList[];
   /** Takes the last of these changes back. */
   undo(): Promise<void>;
   value(sheet: string, cell: string): CellResult;
@@ -71,8 +74,21 @@ export interface HeadlessWorkbook {
   dispose(): void;
 }
 
-function startEngine(book: CellErrors, today: string): Core.Univer {
+type GridWorkbook = ReturnType<CoreFacade.FUniver['createWorkbook']>;
+
+/** Off until somebody asks for it; listening from the beginning, since the engine forgets a formula as soon as it hears of a change. */
+interface Guard {
+  workbook: GridWorkbook | undefined;
+  told: FullList[] | undefined;
+}
+
+function startEngine(book: CellErrors, today: string, guard: Guard): Core.Univer {
   const univer = new core.Univer({ locale: core.LocaleType.EN_US, locales: { [core.LocaleType.EN_US]: {} }, logLevel: core.LogLevel.ERROR });
+  guardLists(
+    univer.__getInjector().get(core.ICommandService),
+    (id) => (guard.told === undefined ? undefined : (guard.workbook?.getSheetBySheetId(id) ?? undefined)),
+    (full) => guard.told?.push(full),
+  );
   univer.registerPlugin(engine.UniverFormulaEnginePlugin, { function: engineFunctions(engine, registry, book, () => today) });
   univer.registerPlugin(UniverSheetsPlugin);
   univer.registerPlugin(formulas.UniverSheetsFormulaPlugin, { initialFormulaComputing: formulas.CalculationMode.NO_CALCULATION });
@@ -129,9 +145,10 @@ function stepOf(workbook: string, sheet: string, cells: Cells): Sheets.ISetRange
 let opened = 0;
 
 /** Under an identifier of its own: the engine keeps read formulas for all its workbooks together. */
-function openIn(univer: Core.Univer, data: Core.IWorkbookData) {
+function openIn(univer: Core.Univer, data: Core.IWorkbookData, guard: Guard) {
   const api = FUniver.newAPI(univer);
   const workbook = api.createWorkbook({ ...withReadableNames(data), id: `headless-${(opened += 1)}` });
+  guard.workbook = workbook;
   keepNamesReadable(univer.__getInjector().get(core.ICommandService), (sheetId) => sheetNamesBut(workbook, sheetId));
   return { workbook, formula: api.getFormula() };
 }
@@ -142,9 +159,9 @@ export const openHeadless = (templates: readonly SheetTemplate[], today = demoDa
 
 /** Opens what was saved. */
 export async function openSaved(data: Core.IWorkbookData, today = demoDay): Promise<HeadlessWorkbook> {
-  const book = new CellErrors();
-  const univer = startEngine(book, today);
-  const { workbook, formula } = openIn(univer, data);
+  const [book, guard]: [CellErrors, Guard] = [new CellErrors(), { workbook: undefined, told: undefined }];
+  const univer = startEngine(book, today, guard);
+  const { workbook, formula } = openIn(univer, data, guard);
 
   const { calculated, settled } = waiting(formula, book);
   const sheetNamed = (name: string) => {
@@ -177,6 +194,7 @@ export async function openSaved(data: Core.IWorkbookData, today = demoDay): Prom
       }),
     insertRows: (sheet, above, count) => settled(() => void inSight(sheet).insertRowsBefore(above - 1, count)),
     removeRows: (sheet, first, count) => settled(() => void inSight(sheet).deleteRows(first - 1, count)),
+    guardLists: () => (guard.told = []),
     undo: () => settled(() => void workbook.undo()),
     value: (sheet, cell) => values(sheet, cell)[0]?.[0] ?? '',
     values,

@@ -38,6 +38,7 @@ import { patchEngine } from '../engine/patchEngine';
 import { patchWait } from '../engine/patchWait';
 import type { CellErrors } from '../engine/cellErrors';
 import { functionHelp } from './functionHelp';
+import { keepLists } from './fullListNotice';
 import { keepFormulas } from './keepFormulas';
 import { patchPainting } from './patchPainting';
 import { keepTypingPlain } from './plainTyping';
@@ -75,6 +76,7 @@ export interface Grid {
   /** Hands out the grid's own services. */
   readonly injector: Injector;
   readonly keepFormulasOf: (workbook: Workbook) => void;
+  readonly keepListsOf: (workbook: Workbook) => void;
 }
 
 export function startGrid(container: string, book: CellErrors): Grid {
@@ -98,6 +100,7 @@ export function startGrid(container: string, book: CellErrors): Grid {
     logLevel: LogLevel.ERROR,
   });
   keepTypingPlain(univer.__getInjector().get(ICommandService));
+  const keepListsOf = keepLists(univer.__getInjector().get(ICommandService));
   const keepFormulasOf = keepFormulas(univer.__getInjector().get(ICommandService));
   registerPresets(univer, [
     UniverSheetsCorePreset({
@@ -116,7 +119,7 @@ export function startGrid(container: string, book: CellErrors): Grid {
     UniverSheetsHyperLinkPreset() as Preset,
     UniverSheetsNotePreset() as Preset,
   ]);
-  return { api: FUniver.newAPI(univer), injector: univer.__getInjector(), keepFormulasOf };
+  return { api: FUniver.newAPI(univer), injector: univer.__getInjector(), keepFormulasOf, keepListsOf };
 }
 
 export type Workbook = ReturnType<FUniver['createWorkbook']>;

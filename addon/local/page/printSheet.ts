@@ -138,6 +138,15 @@ function fill(workbook: Workbook, snapshotShown: () => SheetSnapshot): void {
     element('div', { style: `zoom:${Math.floor(zoom * 1000) / 1000}` }, table.markup + drawingsMarkup(workbook, shown));
 }
 
+/** What goes to the printer next, in place of the sheet in sight. */
+let instead: string | undefined;
+
+/** Prints these pages and not the sheet. */
+export function printInstead(markup: string): void {
+  instead = markup;
+  window.print();
+}
+
 /** Ctrl+P, the browser's own menu, or the button. The first and the last wait until everything is calculated. */
 export function printSheets(api: FUniver, { workbook, settled, shown }: LiveWorkbook): void {
   const print = (): void =>
@@ -157,11 +166,16 @@ export function printSheets(api: FUniver, { workbook, settled, shown }: LiveWork
   );
   const { title } = document;
   window.addEventListener('beforeprint', () => {
+    if (instead !== undefined) {
+      elementNamed('paper').innerHTML = instead;
+      return;
+    }
     fill(api.getActiveWorkbook() ?? workbook, () => shown().snapshot);
     // Browsers propose it as the name of a PDF.
     document.title = sharedName(shown().snapshot);
   });
   window.addEventListener('afterprint', () => {
+    instead = undefined;
     elementNamed('paper').replaceChildren();
     document.title = title;
   });

@@ -14,6 +14,7 @@ import { drawPictures } from './drawPictures';
 import { elementNamed } from './elements';
 import { offerFindAndSort } from './findAndSort';
 import { offerFiles } from './filesStrip';
+import { offerStatements } from './allStatements';
 import { loadWorkbook, startGrid } from './grid';
 import type { Keeper, KeptFile } from './keeper';
 import { markLastValues } from './lastValues';
@@ -43,7 +44,7 @@ export interface StartedPage {
 async function start(keeper: Keeper): Promise<StartedPage> {
   const book = new CellErrors();
   const { data, file, said } = await keeper.open();
-  const { api, injector, keepFormulasOf } = startGrid('grid', book);
+  const { api, injector, keepFormulasOf, keepListsOf } = startGrid('grid', book);
   api.getFormula().calculationStart(() => book.beginCalculation());
   scrollByTouch(elementNamed('grid'));
   drawPictures(api);
@@ -55,6 +56,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
     notify(`A sheet cannot be called "${wanted}" here, since formulas could not refer to it. It is called "${given}".`);
   keepNamesReadable(injector.get(ICommandService), (sheetId) => sheetNamesBut(workbook, sheetId), tellName);
   keepFormulasOf(workbook);
+  keepListsOf(workbook);
   readAsWritten(injector);
   keepFormulaBarWidth(injector);
   keepRowsTall(api, workbook);
@@ -65,6 +67,7 @@ async function start(keeper: Keeper): Promise<StartedPage> {
   const live = liveWorkbook(workbook, injector, calculated);
   copyTabs(injector, live, autosave);
   offerFiles(live);
+  offerStatements(live);
   offerFindAndSort(injector, live);
   printSheets(api, live);
   showPanel(panelAnswers(injector, live, autosave));

@@ -279,7 +279,7 @@ describe('LEDGER_DIARY', () => {
         '',
         '',
         '',
-        'licence in row 3 of the list: licence end must be a date; got "lifetime"; months must be a whole number from 1 to 600; got "once"; cost must be a number; got "n/a"; currency must be three letters, such as EUR; got "\u20ac"',
+        'licence in row 3 of the list: licence end must be a date, or no end; got "lifetime"; months must be a whole number from 1 to 600; got "once"; cost must be a number; got "n/a"; currency must be three letters, such as EUR; got "\u20ac"',
       ],
       ['look', '', '', '', '', '', '2 licences without an end not in this list'],
       ['load', '2024-11-28', '2024-11-28', '0000Z', '', '', '28-day, cycle 2412: navigation (North)'],

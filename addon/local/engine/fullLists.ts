@@ -1,0 +1,91 @@
+// Lists of our sheets that are full: what is pasted beyond the last row of a list is refused before it runs over the section below, and rows are offered
+// above that last row, where every range of the list grows with them. Both in one step are too much for the grid: answers that spill were lost.
+import { RedoCommandId, UndoCommandId, type ICellData, type ICommandService, type IObjectMatrixPrimitiveType, type Nullable } from '@univerjs/core';
+import type { FWorksheet } from '@univerjs/sheets/facade';
+import type { SetRangeValuesMutation, ISetRangeValuesMutationParams } from '@univerjs/sheets';
+import { headMark } from '../../../sheets-templates/keys';
+import { isKeyFormula, keysIn, type Keys } from '../../workbook/keys';
+
+type Cells = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
+
+/** Counted from 0. */
+interface OwnList {
+  readonly first: number;
+  readonly last: number;
+  readonly columns: readonly number[];
+}
+
+const valuesMutation: typeof SetRangeValuesMutation.id = 'sheet.mutation.set-range-values';
+const undoing: ReadonlySet<string> = new Set([UndoCommandId, RedoCommandId]);
+/** Rows to spare. */
+const more = 10;
+
+const holds = (cell: Nullable<ICellData>): boolean =>
+  [cell?.v, cell?.f, cell?.si, cell?.p].some((part) => part !== undefined && part !== null && part !== '');
+
+/** The formula with the keys stands in the last column, in the first row unless rows were put in above it. */
+function keysOnSheet(sheet: FWorksheet, known: Map<string, Keys | undefined>): Keys | undefined {
+  const cells = sheet.getSheet();
+  const column = cells.getColumnCount() - 1;
+  for (let row = 0; row < 4; row += 1) {
+    const text = cells.getCellRaw(row, column)?.f ?? '';
+    if (text === '' || !isKeyFormula({ text })) continue;
+    if (!known.has(text)) known.set(text, keysIn({ formulas: [{ row: row + 1, column: column + 1, text }] }));
+    return known.get(text);
+  }
+  return undefined;
+}
+
+/** By the keys "list.column"; a list without its heads is none. */
+function listsIn({ ranges }: Keys): OwnList[] {
+  const names = [...ranges.keys()].filter((key) => key.endsWith(headMark)).map((key) => key.slice(0, -headMark.length));
+  return names.flatMap((name): OwnList[] => {
+    const areas = [...ranges].flatMap(([key, area]) => (key.startsWith(`${name}.`) && !key.endsWith(headMark) && area !== undefined ? [area] : []));
+    const head = ranges.get(`${name}${headMark}`);
+    if (areas.length === 0 || head === undefined) return [];
+    const last = Math.min(...areas.map(({ lastRow }) => lastRow)) - 1;
+    return [{ first: head.row, last, columns: areas.map(({ column }) => column - 1) }];
+  });
+}
+
+/** Rows that a list lacks. */
+export interface FullList {
+  readonly sheet: FWorksheet;
+  /** Counted from 0: the last row of the list, above which rows go. */
+  readonly above: number;
+  readonly rows: number;
+  /** Nothing was entered; else it stands in the last row. */
+  readonly isRefused: boolean;
+}
+
+function fullList(sheet: FWorksheet, { first, last, columns }: OwnList, cells: Cells): FullList | undefined {
+  const rows = Object.entries(cells)
+    .filter(([, line]) => columns.some((column) => holds((line as Record<number, Nullable<ICellData>>)[column])))
+    .map(([row]) => Number(row));
+  if (rows.length === 0) return undefined;
+  const [from, to] = [Math.min(...rows), Math.max(...rows)];
+  if (from < first || from > last || to < last) return undefined;
+  return { sheet, above: last, rows: to - last + more, isRefused: to > last };
+}
+
+function takeAllOut(cells: Cells): void {
+  for (const line of Object.values(cells)) for (const column of Object.keys(line as object)) Reflect.deleteProperty(line as object, column);
+}
+
+/** Looks at every change before the grid does: so this must be called before any part of the grid is there. */
+export function guardLists(commands: ICommandService, sheetOf: (id: string) => FWorksheet | undefined, tell: (full: FullList) => void): void {
+  const known = new Map<string, Keys | undefined>();
+  commands.beforeCommandExecuted(({ id, params }, options) => {
+    if (id !== valuesMutation || options?.onlyLocal === true || options?.fromCollab === true) return;
+    const { subUnitId, cellValue, trigger = '' } = params as ISetRangeValuesMutationParams;
+    if (cellValue === undefined || undoing.has(trigger)) return;
+    const sheet = sheetOf(subUnitId);
+    const keys = sheet === undefined ? undefined : keysOnSheet(sheet, known);
+    if (sheet === undefined || keys === undefined) return;
+    const found = listsIn(keys).flatMap((list) => fullList(sheet, list, cellValue as Cells) ?? []);
+    const full = found.find(({ isRefused }) => isRefused) ?? found[0];
+    if (full === undefined) return;
+    if (full.isRefused) takeAllOut(cellValue as Cells);
+    tell(full);
+  });
+}
