@@ -211,3 +211,29 @@ describe('a formula that looks where another one worked something out', () => {
     workbook.dispose();
   });
 });
+
+describe('a text with ? or *', () => {
+  it('is compared as it stands, and is a wildcard only where a criterion is given', async () => {
+    const cells = {
+      ...{ A50: 'Ana/Lee', A51: 'Ana?Lee', A52: 'Ana*', B50: 1, B51: 2, B52: 3, D50: 'ana?lee', D51: 'Ana*' },
+      ...{
+        F50: '=D50=A50',
+        F51: '=D50=A51',
+        F52: '=A50<>D51',
+        F53: '=SUMPRODUCT((A50:A52=D50)*B50:B52)',
+        G50: '=XLOOKUP(D50,A50:A52,B50:B52)',
+        G51: '=XLOOKUP(D51,A50:A52,B50:B52,"none",0)',
+        G52: '=XLOOKUP(D50,A50:A52,B50:B52,"none",2)',
+        G53: '=COUNTIF(A50:A52,D51)',
+      },
+    };
+    const workbook = await openHeadless(changedTemplates([tinyTemplate], sheet, cells));
+    expect(workbook.values(sheet, 'F50:G53')).toEqual([
+      [false, 2],
+      [true, 3],
+      [true, 1],
+      [2, 3],
+    ]);
+    workbook.dispose();
+  });
+});

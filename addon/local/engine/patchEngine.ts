@@ -12,6 +12,7 @@ import { patchNames } from './patchNames';
 import { patchRepeats } from './patchRepeats';
 import { patchSpills } from './patchSpills';
 import { patchTexts } from './patchTexts';
+import { patchWildcards } from './patchWildcards';
 
 type Reference = EngineNamespace.BaseReferenceObject;
 type Spills = ReturnType<Reference['getArrayFormulaRange']>;
@@ -51,6 +52,7 @@ export function patchEngine(engine: EngineModule): void {
   patchDependencies(engine);
   patchRepeats(engine);
   patchTexts(engine);
+  patchWildcards(engine);
   references.getCellData = function getCellData(row: number, column: number): Nullable<ICellData> {
     const cell = readCell.call(this, row, column);
     if (!cell) return cell;
