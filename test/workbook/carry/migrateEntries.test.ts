@@ -17,6 +17,7 @@ import { workingRows } from '../../../sheets-templates/working/rows';
 import { edited, typedOver } from '../../support/editedWorkbook';
 import { headlessSnapshot } from '../../support/headlessSnapshot';
 import { withCells } from '../../support/movedTemplates';
+import { entryCell } from '../../support/tripCells';
 import { carried, isEntry, isSingle, nameOf, selected, templateOf, uniqueBook } from '../../support/uniqueBook';
 import { asCellValue } from '../../support/writtenSheet';
 import { changedTemplates, everything } from '../../sheets/changedTemplates';
@@ -284,10 +285,15 @@ describe('formulas', () => {
       })),
     };
     const found = carried(migrateEntries(renamed, 'one', sheetTemplates));
-    expect(found.get('ledger B38')).toBe(`='Trip sheet 2'!$B$${tripRows.lastDay}`);
-    const own = migrateEntries(typedOver(demo, nameOf('ledger'), [{ row: 38, column: 2, content: '=B37+1' }]), 'one', sheetTemplates);
-    expect(carried(own).get('ledger B38')).toBe(`='Trip sheet'!$B$${tripRows.lastDay}`);
-    expect(own.notes).toEqual([`B38 of "Data ledger" held the formula =B37+1; the sheet's own formula of today is in its place.`]);
+    const lastDay = entryCell('ledger', 'lastDay');
+    expect(found.get(`ledger ${lastDay}`)).toBe(`='Trip sheet 2'!$B$${tripRows.lastDay}`);
+    const own = migrateEntries(
+      typedOver(demo, nameOf('ledger'), [{ row: Number(lastDay.slice(1)), column: 2, content: '=B37+1' }]),
+      'one',
+      sheetTemplates,
+    );
+    expect(carried(own).get(`ledger ${lastDay}`)).toBe(`='Trip sheet'!$B$${tripRows.lastDay}`);
+    expect(own.notes).toEqual([`${lastDay} of "Data ledger" held the formula =B37+1; the sheet's own formula of today is in its place.`]);
   });
 
   it("that call or compute with the document's separator are written with it", () => {

@@ -64,8 +64,8 @@ describe('the demo', () => {
     const report = check(demo);
     expect(found(report)).toEqual([
       'Data ledger J19: Merle Tug, panel, navigation: UNKNOWN, no date of this series: look at the card.',
-      'Data ledger B43: Merle Tug, all: UNKNOWN.',
-      'Data ledger D43: Merle Tug, 28-day: UNKNOWN.',
+      'Data ledger B79: Merle Tug, all: UNKNOWN.',
+      'Data ledger D79: Merle Tug, 28-day: UNKNOWN.',
       'Currency log J91: annual inspection, Sable Twin: UNKNOWN, no date written down; 14 CFR 91.409(a)(1).',
     ]);
     expect(report).toMatchObject({ compared: computedFormulas, callsInAll: 35, said: [] });
