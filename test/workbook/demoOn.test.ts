@@ -7,6 +7,7 @@ import { demoOn } from '../../addon/workbook/demoOn';
 import { readArea } from '../../addon/workbook/areas';
 import { sheetTemplates } from '../../sheets-templates';
 import { demoDay } from '../../sheets-templates/demo/day';
+import { dataLedgerSheet } from '../../sheets-templates/ledger/sheet';
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import { tripRows } from '../../sheets-templates/trip/rows';
 import { call } from '../support/call';
@@ -145,11 +146,12 @@ describe('the demonstration', () => {
     60_000,
   );
 
+  const firstOf = (list: string): number => dataLedgerSheet.keys.lists[list]?.first ?? 0;
   it('has cards of the ledger on dates of their series, none loaded on a day to come', () => {
     for (const day of days) {
       const ledger = sheetOn(day, 'ledger');
-      const cards = valuesOf(ledger, 'A11:D20');
-      const loads = valuesOf(ledger, 'A147:F159');
+      const cards = valuesOf(ledger, `A${firstOf('cards')}:D${firstOf('cards') + 9}`);
+      const loads = valuesOf(ledger, `A${firstOf('loads')}:F${firstOf('loads') + 12}`);
       const onDate = loads.map(([aircraft, box, database, effective]) => {
         const series = cards.find((card) => card[0] === aircraft && card[1] === box && card[2] === database)?.[3];
         return (call('CYCLE_CURRENT', effective, series) as Date).toISOString().slice(0, 10) === effective;
