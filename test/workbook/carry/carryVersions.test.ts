@@ -4,9 +4,12 @@ import { migrateEntries, type MigratedEntries } from '../../../addon/workbook/mi
 import type { CellValue } from '../../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../../sheets-templates';
 import { isEntry, type SheetKey, type SheetTemplate } from '../../../sheets-templates/template';
+import { defaultRoom, placesFor } from '../../../sheets-templates/ledger/places';
 import { tripRows } from '../../../sheets-templates/trip/rows';
 import { withCells, withoutKeysOf, withRowsAt } from '../../support/movedTemplates';
 import { carried, uniqueBook } from '../../support/uniqueBook';
+
+const { cards, fleet, licences, renewals } = placesFor(defaultRoom);
 
 describe('onto a later version', () => {
   const { book, filled } = uniqueBook();
@@ -22,8 +25,17 @@ describe('onto a later version', () => {
   it.each([
     ['rows moved down', 'card', (row: number) => (row >= 8 ? row + 3 : row)],
     ['sections swapped', 'card', (row: number) => (row >= 6 && row < 22 ? row + 30 : row >= 22 && row < 52 ? row - 16 : row)],
-    ['sections of the ledger swapped', 'ledger', (row: number) => (row >= 62 && row < 90 ? row + 19 : row >= 90 && row < 109 ? row - 28 : row)],
-    ['a list lengthened', 'ledger', (row: number) => (row > 33 ? row + 10 : row)],
+    [
+      'sections of the ledger swapped',
+      'ledger',
+      (row: number) =>
+        row > fleet.last && row <= licences.last
+          ? row + renewals.last - licences.last
+          : row > licences.last && row <= renewals.last
+            ? row - (licences.last - fleet.last)
+            : row,
+    ],
+    ['a list lengthened', 'ledger', (row: number) => (row >= cards.last ? row + 10 : row)],
     [
       'entries in another order',
       'trip',
@@ -70,10 +82,11 @@ describe('onto a later version', () => {
     expect(gone.refusals.join()).toMatch(/B53 \d+, B54/);
     const head = onto(withoutKeysOf(sheetTemplates, 'card', (key) => key === 'crossings.altitude'));
     expect(head.refusals.join()).toContain(`D12 ${filled.get('card D12')}, D13`);
-    const fewerCards = withCells(sheetTemplates, 'ledger', (cell) => (cell.row > 14 && cell.row <= 34 ? undefined : cell));
-    const room = onto(withRowsAt(fewerCards, 'ledger', (row) => (row <= 14 ? row : row <= 34 ? 14 : row - 20)));
+    const kept = cards.first + 3;
+    const fewerCards = withCells(sheetTemplates, 'ledger', (cell) => (cell.row > kept && cell.row <= cards.last ? undefined : cell));
+    const room = onto(withRowsAt(fewerCards, 'ledger', (row) => (row <= kept ? row : row <= cards.last ? kept : row - (cards.last - kept))));
     expect(room.refusals).toEqual([
-      '"Data ledger": the list under "Cards, and how they stand by the history of their loads" has 12 rows, and today\'s sheet has room for 4. Shorten it, then ask again.',
+      '"Data ledger": the list under "Cards, and how they stand by the history of their loads" has 30 rows, and today\'s sheet has room for 4. Shorten it, then ask again.',
     ]);
     for (const one of [head, gone, room]) expect(one.entries).toEqual([]);
   });
