@@ -14,7 +14,7 @@ const root = fileURLToPath(new URL('../..', import.meta.url));
 export type ReleaseFiles = Readonly<Record<string, Uint8Array>>;
 
 const documents = [
-  ...['install.md', 'google.md', 'local-workbook.md', 'web-page.md', 'sheets.md', 'rules-as-a-table.md', 'rules.md', 'functions.md'],
+  ...['install.md', 'google.md', 'local-workbook.md', 'web-page.md', 'sheets.md', 'trace-a-chart.md', 'rules-as-a-table.md', 'rules.md', 'functions.md'],
   ...['privacy.md', 'terms.md', 'live-checks.md', 'live-form.md'],
 ];
 const beside = ['LICENSE', 'SECURITY.md', 'CHANGELOG.md'];

@@ -4,6 +4,7 @@ import { openHeadless, openSaved, type HeadlessWorkbook } from '../../addon/loca
 import { workbookData } from '../../addon/local/engine/workbookData';
 import { demoOn } from '../../addon/workbook/demoOn';
 import { sheetTemplates } from '../../sheets-templates';
+import { defaultRoom, placesFor } from '../../sheets-templates/ledger/places';
 
 const overall = (workbook: HeadlessWorkbook): unknown => workbook.named('trip_verdict')[0]?.[0];
 const itemsNotOk = (workbook: HeadlessWorkbook): unknown[][] => workbook.named('trip_reasons').filter(([item, word]) => item !== '' && word !== 'OK');
@@ -75,12 +76,14 @@ describe('a workbook opened four days after it was written', () => {
         Array.from({ length: rows }, (_, index) => from + index).flatMap((row) => (row === kept ? [] : `${column}${row}`)),
       );
     // The obstacles of the first aircraft and their one load are left.
-    const cards = Object.fromEntries([...rowsOf('FEDCBA', 11, 10, 13), ...rowsOf('IHGFEDCBA', 147, 13, 153)].map((place) => [place, '']));
+    const { cards, loads } = placesFor(defaultRoom);
+    const emptied = [...rowsOf('FEDCBA', cards.first, 10, cards.first + 2), ...rowsOf('IHGFEDCBA', loads.first, 13, loads.first + 6)];
+    const blanks = Object.fromEntries(emptied.map((place) => [place, '']));
     const verdicts = [];
     for (const today of ['2026-11-25', '2026-11-26'])
       verdicts.push(
         await opened('2026-11-25', today, async (workbook) => {
-          await workbook.set('Data ledger', cards);
+          await workbook.set('Data ledger', blanks);
           return workbook.value('Data ledger', 'C3');
         }),
       );
