@@ -16,17 +16,56 @@ export const templateOf = (key: SheetKey, templates: readonly SheetTemplate[] = 
 export const nameOf = (key: SheetKey): string => templateOf(key).name;
 
 export const isEntry = ({ style }: { readonly style: string }): boolean => style.startsWith('input');
+
+/** Where a template has entries, by column, and labels, by row: looked up for each of thousands of entries. */
+interface Layout {
+  readonly entries: ReadonlyMap<number, ReadonlySet<number>>;
+  readonly labels: ReadonlyMap<number, ReadonlySet<number>>;
+}
+const layouts = new WeakMap<SheetTemplate, Layout>();
+
+function grouped(cells: readonly CellPlace[], by: 'row' | 'column', of: 'row' | 'column'): Map<number, Set<number>> {
+  const groups = new Map<number, Set<number>>();
+  for (const cell of cells) groups.set(cell[by], (groups.get(cell[by]) ?? new Set()).add(cell[of]));
+  return groups;
+}
+
+function layoutOf(template: SheetTemplate): Layout {
+  const known = layouts.get(template);
+  if (known !== undefined) return known;
+  const layout = {
+    entries: grouped(template.cells.filter(isEntry), 'column', 'row'),
+    labels: grouped(
+      template.cells.filter(({ style }) => style === 'label'),
+      'row',
+      'column',
+    ),
+  };
+  layouts.set(template, layout);
+  return layout;
+}
+
 export const isSingle = (template: SheetTemplate, { row, column }: CellPlace): boolean => {
-  const entryAt = (at: number): boolean => template.cells.some((cell) => cell.row === at && cell.column === column && isEntry(cell));
-  const labelled = template.cells.some((cell) => cell.row === row && cell.column < column && cell.column >= column - 3 && cell.style === 'label');
-  return labelled || !(entryAt(row - 1) || entryAt(row + 1));
+  const { entries, labels } = layoutOf(template);
+  const rows = entries.get(column);
+  const labelled = [1, 2, 3].some((before) => labels.get(row)?.has(column - before) === true);
+  return labelled || !(rows?.has(row - 1) === true || rows?.has(row + 1) === true);
 };
 
-/** The sheets as written, each entry with a number of its own; of every list the upper half, so that rows may be inserted. */
-export function uniqueBook(templates: readonly SheetTemplate[] = sheetTemplates): {
+interface UniqueBook {
   readonly book: WorkbookSnapshot;
   readonly filled: ReadonlyMap<string, CellValue>;
-} {
+}
+const made = new WeakMap<readonly SheetTemplate[], UniqueBook>();
+
+/** The sheets as written, each entry with a number of its own; of every list the upper half, so that rows may be inserted. */
+export function uniqueBook(templates: readonly SheetTemplate[] = sheetTemplates): UniqueBook {
+  const unique = made.get(templates) ?? makeUnique(templates);
+  made.set(templates, unique);
+  return unique;
+}
+
+function makeUnique(templates: readonly SheetTemplate[]): UniqueBook {
   const filled = new Map<string, CellValue>();
   let book: WorkbookSnapshot = {
     sheets: templates.map(writtenSheet),
@@ -47,11 +86,11 @@ export function uniqueBook(templates: readonly SheetTemplate[] = sheetTemplates)
 }
 
 /** The cell lies in the lower half of the entries below one another that it is one of. */
-function templateHalf({ cells }: SheetTemplate, { row, column }: CellPlace): boolean {
-  const rows = new Set(cells.filter((cell) => cell.column === column && isEntry(cell)).map((cell) => cell.row));
+function templateHalf(template: SheetTemplate, { row, column }: CellPlace): boolean {
+  const rows = layoutOf(template).entries.get(column);
   let [first, last] = [row, row];
-  while (rows.has(first - 1)) first -= 1;
-  while (rows.has(last + 1)) last += 1;
+  while (rows?.has(first - 1) === true) first -= 1;
+  while (rows?.has(last + 1) === true) last += 1;
   return last > first && row > (first + last) / 2;
 }
 

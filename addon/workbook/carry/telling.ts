@@ -21,14 +21,30 @@ interface Untaken {
   readonly cells: readonly CellPlace[];
 }
 
+/** A cell of a list is found by the key of its column too. */
+function placesByKey(cells: OldEntries['cells']): ReadonlyMap<string, readonly CellPlace[]> {
+  const places = new Map<string, CellPlace[]>();
+  const add = (key: string, place: CellPlace): void => {
+    const known = places.get(key);
+    if (known === undefined) places.set(key, [place]);
+    else known.push(place);
+  };
+  for (const [key, place] of cells) {
+    add(key, place);
+    const column = key.replace(/\.\d+$/, '');
+    if (column !== key) add(column, place);
+  }
+  return places;
+}
+
 /** Filled cells of entries that no sheet asks for any more; and of those whose place of today the set has filled already. */
 function untakenIn(sheet: MarkedSheet, { cells }: OldEntries, placed: readonly CellPlace[], former: Carrying['former']): Untaken[] {
   const isFree = (place: CellPlace): boolean =>
     valueAt(sheet, place.row, place.column) !== '' && !placed.some(({ row, column }) => row === place.row && column === place.column);
-  const ofKey = (key: string): CellPlace[] => {
+  const places = placesByKey(cells);
+  const ofKey = (key: string): readonly CellPlace[] => {
     const [, kind, name = ''] = /^([^.]+)\.(.*)$/.exec(key) ?? [];
-    if (kind !== sheet.mark.key) return [];
-    return [...cells].flatMap(([one, place]) => (one === name || one.replace(/\.\d+$/, '') === name ? [place] : []));
+    return kind === sheet.mark.key ? (places.get(name) ?? []) : [];
   };
   const groups = [...retired, { keys: [...new Set(Object.values(former))], told: "Today's sheets hold other entries in the place of this" }];
   return groups.map(({ told, keys }) => ({ told, cells: keys.flatMap(ofKey).filter(isFree) })).filter((one) => one.cells.length > 0);

@@ -131,7 +131,7 @@ export const typedOverSlips: readonly Slip[] = [
   ['the time en route typed over', over('trip', tripCell('timeEnRoute'), 20), cells, 'CHECK', 'time en route'],
   ['the length typed over', over('trip', tripCell('available'), 9000), cells, 'CHECK', 'length available'],
   ['the aircraft typed over', over('trip', tripCell('aircraft'), 'Brindle Two'), cells, 'CHECK', 'aircraft'],
-  ['an item of the trip typed over', over('trip', `H${Number(tripCell('judged').slice(1)) + 9}`, 'OK'), cells, 'CHECK', 'Take-off runway'],
+  ['an item of the trip typed over', over('trip', `H${Number(tripCell('judged').slice(1)) + 10}`, 'OK'), cells, 'CHECK', 'Take-off runway'],
   ['the trip fuel typed over', over('trip', `H${tripCell('tripFuel').slice(1)}`, 2), cells, 'CHECK', 'two answers may stand side by side'],
   ['the fuel on board typed over', over('balance', 'C34', 20), cells, 'CHECK', 'fuel on board at start'],
   ['the take-off weight typed over', over('balance', 'C39', 2000), cells, 'CHECK', 'take-off weight'],

@@ -127,9 +127,10 @@ describe('out of sheets that the user changed', () => {
         sheets: all.book.sheets.map((one) => (one.name === sheet || one.mark === undefined ? one : { ...one, mark: { ...one.mark, set: 'two' } })),
       };
       const filled = new Map([...all.filled].filter(([place]) => place.startsWith(`${template.key} `)));
-      const singles = [...filled].filter(([place]) =>
-        template.cells.some((cell) => `${template.key} ${address(cell.row, cell.column)}` === place && isSingle(template, cell)),
+      const single = new Set(
+        template.cells.filter((cell) => isSingle(template, cell)).map((cell) => `${template.key} ${address(cell.row, cell.column)}`),
       );
+      const singles = [...filled].filter(([place]) => single.has(place));
       const insertion = fc.record({ at: fc.integer({ min: 1, max: Math.min(template.rows, 330) }), inserted: fc.integer({ min: 1, max: 3 }) });
       let whole = 0;
       fc.assert(
@@ -143,10 +144,10 @@ describe('out of sheets that the user changed', () => {
           for (const [place, content] of singles) expect([place, found.get(place)]).toEqual([place, content]);
           return true;
         }),
-        { numRuns: 20 },
+        { numRuns: 12 },
       );
       // Not all of them by being refused.
-      expect(whole).toBeGreaterThan(5);
+      expect(whole).toBeGreaterThan(3);
     },
     120_000,
   );
@@ -168,7 +169,7 @@ describe('out of sheets that the user changed', () => {
   it.each(sheetTemplates.map(({ name, rows }) => [name, rows] as const))(
     'takes no answer of %s for something of the user, wherever a row is put in',
     (sheet, rows) => {
-      for (let at = 2; at <= Math.min(rows, 120); at += 9) {
+      for (let at = 2; at <= Math.min(rows, 120); at += 17) {
         // A spreadsheet spills the answer anew; the edit of this test would leave its last line, a "verdict" like that of other answers, apart.
         if (sheet === sheetNames.working && at === workingRows.climbBrief.last) continue;
         const { notes, refusals } = migrateEntries(edited(demo, { sheet, lines: 'row', at, inserted: 1 }), 'one', sheetTemplates);
