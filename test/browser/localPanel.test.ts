@@ -177,7 +177,7 @@ describe('the panel of the local workbook', () => {
     await takePicture(page, 'next-leg');
     await panel.getByRole('button', { name: 'Begin this leg' }).click();
     await panel.getByText(/^Next leg: \d+ cells written or emptied\./).waitFor();
-    expect([await shown(page, `B${tripRows.field}`), await shown(page, 'B3')]).toEqual(['Tansy Ridge', 'UNKNOWN']);
+    await expect.poll(async () => [await shown(page, `B${tripRows.field}`), await shown(page, 'B3')]).toEqual(['Tansy Ridge', 'UNKNOWN']);
     await clickCell(page, 'A5');
     for (let step = 0; step < 2; step += 1) {
       await page.keyboard.press('Control+z');

@@ -3,6 +3,7 @@ import AxeBuilder from 'axe-core';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { sheetTemplates } from '../../sheets-templates';
+import { tripRows } from '../../sheets-templates/trip/rows';
 import { hostPublished, untilKept, type PublishedHost } from './publishedSupport';
 import { inPage, launch, onDemoDay, takePicture, textOf, until, valueNamed, watch, type Watched } from './support';
 
@@ -138,7 +139,7 @@ describe('the pocket view', () => {
     await entry('METAR, departure').blur();
     await settled();
     await expect.poll(word).toBe('NO');
-    expect(await cell('A50')).toBe('METAR ZZXA 251350Z 22045KT 9999 FEW040 18/09 Q1009');
+    expect(await cell(`A${tripRows.metars.first}`)).toBe('METAR ZZXA 251350Z 22045KT 9999 FEW040 18/09 Q1009');
     await page.getByRole('button', { name: 'Undo' }).tap();
     await expect.poll(word).toBe('OK');
   });

@@ -5,6 +5,7 @@ import type { FullList } from '../../addon/local/engine/fullLists';
 import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { sheetTemplates } from '../../sheets-templates';
 import { defaultRoom, placesFor } from '../../sheets-templates/ledger/places';
+import { tripRows } from '../../sheets-templates/trip/rows';
 
 const { cards, fleet, licences, members } = placesFor(defaultRoom);
 const ledger = 'Data ledger';
@@ -44,5 +45,13 @@ describe('a list that is full', () => {
     await workbook.set(ledger, { [`A${licences.last}`]: 'all', [`B${licences.last}`]: 'terrain', [`C${licences.last}`]: 'lifetime' });
     expect(workbook.value(ledger, `L${licences.last}`)).toMatch(/^licence end must be a date/);
     expect(told.map(({ above, rows, isRefused }) => [above + 1, rows, isRefused])).toEqual([[licences.last, 10, false]]);
+  }, 60_000);
+
+  it('takes entries of several lists in one step, and says nothing of lists whose rows have meanings of their own', async () => {
+    const { metars, tafs } = tripRows;
+    const rows = [metars, tafs].flatMap(({ first, last }) => Array.from({ length: last - first + 1 }, (_, index) => first + index));
+    await workbook.set('Trip sheet', Object.fromEntries(rows.map((row) => [`A${row}`, `report ${row}`])));
+    expect(rows.map((row) => workbook.value('Trip sheet', `A${row}`))).toEqual(rows.map((row) => `report ${row}`));
+    expect(told.map(({ above }) => above)).toEqual([]);
   }, 60_000);
 });

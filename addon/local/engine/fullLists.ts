@@ -19,6 +19,8 @@ const valuesMutation: typeof SetRangeValuesMutation.id = 'sheet.mutation.set-ran
 const undoing: ReadonlySet<string> = new Set([UndoCommandId, RedoCommandId]);
 /** Rows to spare. */
 const more = 10;
+/** Each row of a shorter list has a meaning of its own, such as a report for each of three fields: it is never full. */
+const shortest = 5;
 
 const holds = (cell: Nullable<ICellData>): boolean =>
   [cell?.v, cell?.f, cell?.si, cell?.p].some((part) => part !== undefined && part !== null && part !== '');
@@ -44,7 +46,9 @@ function listsIn({ ranges }: Keys): OwnList[] {
     const head = ranges.get(`${name}${headMark}`);
     if (areas.length === 0 || head === undefined) return [];
     const last = Math.min(...areas.map(({ lastRow }) => lastRow)) - 1;
-    return [{ first: head.row, last, columns: areas.map(({ column }) => column - 1) }];
+    return areas.every(({ row, lastRow }) => lastRow - row < shortest)
+      ? []
+      : [{ first: head.row, last, columns: areas.map(({ column }) => column - 1) }];
   });
 }
 
@@ -58,13 +62,22 @@ export interface FullList {
   readonly isRefused: boolean;
 }
 
+/** Rows of one block with the last row of the list: what is written elsewhere in the same step is of other lists. */
+function blockAround(last: number, columns: readonly number[], cells: Cells): number[] {
+  const isWritten = (row: number): boolean => columns.some((column) => column in ((cells[row] ?? {}) as object));
+  if (!isWritten(last)) return [];
+  let [from, to] = [last, last];
+  while (isWritten(from - 1)) from -= 1;
+  while (isWritten(to + 1)) to += 1;
+  return Array.from({ length: to - from + 1 }, (_, index) => from + index);
+}
+
 function fullList(sheet: FWorksheet, { first, last, columns }: OwnList, cells: Cells): FullList | undefined {
-  const rows = Object.entries(cells)
-    .filter(([, line]) => columns.some((column) => holds((line as Record<number, Nullable<ICellData>>)[column])))
-    .map(([row]) => Number(row));
-  if (rows.length === 0) return undefined;
+  const rows = blockAround(last, columns, cells).filter((row) =>
+    columns.some((column) => holds((cells[row] as Record<number, Nullable<ICellData>>)[column])),
+  );
   const [from, to] = [Math.min(...rows), Math.max(...rows)];
-  if (from < first || from > last || to < last) return undefined;
+  if (rows.length === 0 || from < first || from > last || to < last) return undefined;
   return { sheet, above: last, rows: to - last + more, isRefused: to > last };
 }
 
