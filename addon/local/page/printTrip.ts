@@ -20,14 +20,9 @@ interface Section {
 const left = (heading: RowName, until: RowName): Section => ({ heading, from: 'A', to: 'E', until });
 const right = (heading: RowName, until: RowName): Section => ({ heading, from: 'G', to: 'I', until });
 const columns: readonly (readonly Section[])[] = [
-  [
-    left('tripHeading', 'fieldsHeading'),
-    left('climbHeading', 'typedHeading'),
-    left('datesHeading', 'beforeHeading'),
-    left('beforeHeading', 'reportsHeading'),
-  ],
+  [left('tripHeading', 'fieldsHeading'), left('climbHeading', 'typedHeading'), left('beforeHeading', 'reportsHeading')],
   [left('fieldsHeading', 'fuelHeading'), left('fuelHeading', 'climbHeading'), left('typedHeading', 'datesHeading')],
-  [right('loadingHeading', 'cardHeading'), right('cardHeading', 'reportsHeading')],
+  [right('loadingHeading', 'cardHeading'), right('cardHeading', 'reportsHeading'), left('datesHeading', 'beforeHeading')],
 ];
 
 /** Where cells of the template stand in the sheet, and what it shows there. */
