@@ -54,4 +54,16 @@ describe('a list that is full', () => {
     expect(rows.map((row) => workbook.value('Trip sheet', `A${row}`))).toEqual(rows.map((row) => `report ${row}`));
     expect(told.map(({ above }) => above)).toEqual([]);
   }, 60_000);
+
+  it('leaves alone what the grid rewrites itself where rows are put in, taken out and brought back', async () => {
+    const verdicts = (): unknown[] => workbook.values(ledger, `J${cards.first}:J${cards.last}`).flat();
+    const before = verdicts();
+    await workbook.insertRows(ledger, 20, 10);
+    await workbook.removeRows(ledger, 34, 3);
+    expect(verdicts().filter((word) => word !== '')).toEqual(before.filter((word) => word !== ''));
+    await workbook.undo();
+    await workbook.undo();
+    expect(verdicts()).toEqual(before);
+    expect(told.map(({ above }) => above)).toEqual([]);
+  }, 60_000);
 });

@@ -1,12 +1,11 @@
 // Lists of our sheets that are full: what is pasted beyond the last row of a list is refused before it runs over the section below, and rows are offered
 // above that last row, where every range of the list grows with them. Both in one step are too much for the grid: answers that spill were lost.
-import { RedoCommandId, UndoCommandId, type ICellData, type ICommandService, type IObjectMatrixPrimitiveType, type Nullable } from '@univerjs/core';
+import type { ICellData, ICommandService, Nullable } from '@univerjs/core';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import type { SetRangeValuesMutation, ISetRangeValuesMutationParams } from '@univerjs/sheets';
 import { headMark } from '../../../sheets-templates/keys';
 import { isKeyFormula, keysIn, type Keys } from '../../workbook/keys';
-
-type Cells = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
+import { isEntered, type Cells } from './enteredCells';
 
 /** Counted from 0. */
 interface OwnList {
@@ -16,7 +15,6 @@ interface OwnList {
 }
 
 const valuesMutation: typeof SetRangeValuesMutation.id = 'sheet.mutation.set-range-values';
-const undoing: ReadonlySet<string> = new Set([UndoCommandId, RedoCommandId]);
 /** Rows to spare. */
 const more = 10;
 /** Each row of a shorter list has a meaning of its own, such as a report for each of three fields: it is never full. */
@@ -91,7 +89,7 @@ export function guardLists(commands: ICommandService, sheetOf: (id: string) => F
   commands.beforeCommandExecuted(({ id, params }, options) => {
     if (id !== valuesMutation || options?.onlyLocal === true || options?.fromCollab === true) return;
     const { subUnitId, cellValue, trigger = '' } = params as ISetRangeValuesMutationParams;
-    if (cellValue === undefined || undoing.has(trigger)) return;
+    if (cellValue === undefined || !isEntered(trigger)) return;
     const sheet = sheetOf(subUnitId);
     const keys = sheet === undefined ? undefined : keysOnSheet(sheet, known);
     if (sheet === undefined || keys === undefined) return;

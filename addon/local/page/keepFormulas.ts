@@ -1,17 +1,16 @@
 // Asks before a computed cell of our sheets is overwritten, however that comes about: typed, pasted, filled or cleared. Until somebody
 // answers, the formula stays; the rest of what was entered goes in.
-import { type ICommandService, type ICellData, type IObjectMatrixPrimitiveType, type Nullable } from '@univerjs/core';
+import type { ICommandService, ICellData, Nullable } from '@univerjs/core';
 import { RedoCommandId, UndoCommandId } from '@univerjs/core';
 import { SetRangeValuesCommand, SetRangeValuesMutation, type ISetRangeValuesMutationParams } from '@univerjs/sheets';
 import { styles } from '../../../sheets-templates/look';
 import { a1FromRange } from '../engine/a1';
+import { isEntered, type Cells } from '../engine/enteredCells';
 import { markOf } from '../engine/sheetMark';
 import { valuesStep } from '../engine/valuesStep';
 import type { Workbook } from './grid';
 import type { Worksheet } from './cells';
 import { notify } from './notices';
-
-type Cells = IObjectMatrixPrimitiveType<Nullable<ICellData>>;
 
 /** What a cell was to hold in the place of its formula. */
 interface Refused {
@@ -23,9 +22,6 @@ interface Refused {
 const undoing: ReadonlySet<string> = new Set([UndoCommandId, RedoCommandId]);
 
 const formulaIn = (cell: Nullable<ICellData>): string => cell?.f ?? cell?.si ?? '';
-
-/** Formulas are rewritten by the grid itself where rows are inserted or sheets renamed; only these come from a person. */
-const isEntered = (trigger: string): boolean => trigger === SetRangeValuesCommand.id || /paste|fill|copy-(down|right)/.test(trigger);
 
 /** Whether a cell that holds a formula would hold it no longer. A mere look is no content. */
 function takesFormula(before: Nullable<ICellData>, content: Nullable<ICellData>, trigger: string): boolean {
