@@ -1,8 +1,7 @@
 // The sheets of a trip copied together, each under a name of its own and with the names of its ranges; their formulas still name the first ones.
 import { sheetsOfOneTrip } from '../../sheets-templates/places';
-import { plainNameOf } from '../workbook/copyNames';
+import { namesOfCopies } from '../workbook/copyNames';
 import type { NewNames } from '../workbook/formulaText';
-import { freeName } from '../workbook/insertionPlan';
 import { markedSheets, rangeOfName, removeMark, type MarkedSheet } from './documentState';
 import type { Did } from './transaction';
 
@@ -26,8 +25,6 @@ export function planCopies(document: Document, name: string): CopyPlan {
   const trip = marked.filter(({ mark }) => mark.set === chosen.mark.set && sheetsOfOneTrip.has(mark.key));
   const order = document.getSheets().map((sheet) => sheet.getName());
   const named = document.getNamedRanges().map((one) => ({ one, name: one.getName() }));
-  const takenSheets = new Set(order.map((one) => one.toLowerCase()));
-  const takenRanges = new Set(named.map((one) => one.name.toLowerCase()));
   const given = trip.flatMap(({ mark }) => Object.values(mark.names));
   const ranges = named.flatMap((one): [string, Range][] => {
     const range = given.includes(one.name) ? rangeOfName(one.one) : undefined;
@@ -37,10 +34,7 @@ export function planCopies(document: Document, name: string): CopyPlan {
   return {
     trip,
     ranges: new Map(ranges),
-    names: {
-      sheets: new Map(trip.map((one) => [one.name, freeName(plainNameOf(one), ' ', takenSheets)])),
-      ranges: new Map(given.map((one) => [one, freeName(one.replace(/_\d+$/, ''), '_', takenRanges)])),
-    },
+    names: namesOfCopies(trip, given, { sheets: order, ranges: named.map((one) => one.name) }),
     place: 2 + Math.max(...trip.map((one) => order.indexOf(one.name))),
   };
 }

@@ -4,7 +4,8 @@
 import { flightColumns, flightFormulas, type TripNames } from '../../sheets-templates/day/places';
 import { toldName } from '../../sheets-templates/working/told';
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
-import { at, emptied, reading, tanksReading } from './flightEntries';
+import { areaOfCell } from './areas';
+import { emptied, reading, tanksReading } from './flightEntries';
 import { referencesOf, rewriteFormula, type NewNames } from './formulaText';
 import type { SheetSnapshot, WorkbookSnapshot } from './snapshot';
 import { aircraftInUse, cellsOf, companion, eachRow, tripOf, valueAt, type EntryWritten } from './tripEntries';
@@ -44,7 +45,7 @@ function rowOnDay(day: SheetSnapshot, trip: SheetSnapshot, { told }: TripNames):
   if (list === undefined || columns.includes(undefined)) throw new Error(`The list of "${day.name}" was not found. Nothing was changed.`);
   const rows = eachRow(list).map(({ row }) => row);
   const filled = rows.filter((row) =>
-    columns.some((one) => one !== undefined && (valueAt(day, at(row, one.column)) !== '' || hasFormula(day, row, one.column))),
+    columns.some((one) => one !== undefined && (valueAt(day, areaOfCell({ row, column: one.column })) !== '' || hasFormula(day, row, one.column))),
   );
   const own = rows.find((row) => day.formulas.some((cell) => cell.row === row && referencesOf(cell.text).words.has(told)));
   if (own === undefined)

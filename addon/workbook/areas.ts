@@ -9,6 +9,8 @@ export interface Area {
   readonly lastColumn: number;
 }
 
+export const areaOfCell = ({ row, column }: Pick<Area, 'row' | 'column'>): Area => ({ row, column, lastRow: row, lastColumn: column });
+
 /** A is 1. */
 export function columnNumber(letters: string): number {
   return [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);

@@ -2,6 +2,7 @@
 import { address } from '../../sheets-templates/addresses';
 import { toldOf, toldOfTank } from '../../sheets-templates/day/places';
 import type { SheetKey } from '../../sheets-templates/template';
+import { areaOfCell } from './areas';
 import { keysIn } from './keys';
 import { ofLeg } from './newTrip';
 import type { SheetSnapshot } from './snapshot';
@@ -33,8 +34,6 @@ function placesUnder(sheet: SheetSnapshot, key: string): { readonly row: number;
     .filter(({ row }) => head === undefined || row > head.row);
 }
 
-export const at = (row: number, column: number) => ({ row, column, lastRow: row, lastColumn: column });
-
 /** Filled cells alone. On the card a formula stays: it reads the copies, as a proposal for the entry. */
 export function emptied(sheet: SheetSnapshot, key: SheetKey): EntryWritten[] {
   const holdsFormula = new Set(sheet.formulas.map(({ row, column }) => `${row}-${column}`));
@@ -42,7 +41,9 @@ export function emptied(sheet: SheetSnapshot, key: SheetKey): EntryWritten[] {
     .flatMap((entry) => placesUnder(sheet, entry))
     .filter(({ row, column }) => {
       const formula = holdsFormula.has(`${row}-${column}`);
-      return key === 'card' ? !formula && valueAt(sheet, at(row, column)) !== '' : formula || valueAt(sheet, at(row, column)) !== '';
+      return key === 'card'
+        ? !formula && valueAt(sheet, areaOfCell({ row, column })) !== ''
+        : formula || valueAt(sheet, areaOfCell({ row, column })) !== '';
     })
     .map((place) => ({ sheet: sheet.name, ...place, content: '' }));
 }

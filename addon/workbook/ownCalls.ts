@@ -1,7 +1,7 @@
 // Calls of our functions in the cells where a template wrote them, wherever these stand now, with their arguments and answers. The keys of the
 // sheet tell which cells are its own: a call that somebody put beside them is never taken for one of ours.
 import type { SheetKey } from '../../sheets-templates/template';
-import type { Area } from './areas';
+import { areaOfCell, type Area } from './areas';
 import { listed } from './callParameters';
 import { readFormula, tokensOf } from './formulaReading';
 import { keysIn, type Keys } from './keys';
@@ -53,7 +53,7 @@ export function callIn<Name extends ListCall>(sheet: SheetSnapshot, name: Name):
 export function answersOf({ sheet, row, column, name, args }: CallInSheet, width: number, height?: number): CellValue[][] {
   const heads = (args[listed[name].length] ?? '').trim() === '' ? 0 : 1;
   const [lastColumn, lastRow] = [column + width - 1, height === undefined ? Infinity : row + heads + height - 1];
-  const [first = ''] = valuesIn({ sheet, area: { row, column, lastRow: row, lastColumn: column } })[0] ?? [];
+  const [first = ''] = valuesIn({ sheet, area: areaOfCell({ row, column }) })[0] ?? [];
   const rows = valuesIn({ sheet, area: { row: row + heads, column, lastRow, lastColumn } });
   if (typeof first === 'string' && first.startsWith('#'))
     throw new NotThereError(`${name} in the sheet "${sheet.name}" has no answer; select its cell to see why.`);

@@ -1,6 +1,6 @@
 // Times that a user typed into cells of no date format: the cell got a format by that, by which functions know a time from a
 // number, and it must go with the entry to its new cell.
-import { areaText } from './areas';
+import { areaOfCell, areaText } from './areas';
 import type { CarriedCell } from './carriedInputs';
 import type { CellPlace } from './snapshot';
 
@@ -12,7 +12,7 @@ export interface OldNumber {
   readonly format?: string;
 }
 
-export const placeText = ({ row, column }: CellPlace): string => areaText({ row, column, lastRow: row, lastColumn: column });
+export const placeText = (place: CellPlace): string => areaText(areaOfCell(place));
 
 /**
  * The format of an entry that is a time. Where the same number is a time in one cell and none in another, its place tells, or

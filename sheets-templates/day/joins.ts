@@ -1,5 +1,5 @@
 // Whether each flight of the day can be read, and begins where, when and with what the one before it ends.
-import { ofAircraft } from '../manual/sheet';
+import { fuelUnit, moment } from '../trip/flightBefore';
 import { flightColumns, flightList, flightsFrom, type FlightColumn } from './places';
 
 export const letterOf = (column: FlightColumn): string => String.fromCharCode(64 + flightsFrom + flightColumns.indexOf(column));
@@ -24,8 +24,6 @@ const unread = (row: number): string =>
     `IFERROR(IF(OR(${['OK', 'CHECK', 'NO', 'UNKNOWN'].map((word) => `${at('verdict', row)}="${word}"`).join(',')}),"","verdict"),"verdict")`,
   ].join(',')})`;
 
-const fuelUnit = `IFERROR(${ofAircraft('fuel in')}&"","units")`;
-const moment = (place: string): string => `TEXT(${place},"yyyy-mm-dd hh:mm")&"Z"`;
 /** In tenths of a unit: no tank is known better. */
 const over = (row: number): string => `ROUND((${at('fuelAtStart', row)}-${at('fuelLeft', row - 1)}-${at('takenOn', row)})*10,0)`;
 const fuelSaid = (row: number): string =>

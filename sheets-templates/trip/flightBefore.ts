@@ -10,7 +10,8 @@ import type { Item } from './item';
 import { tripRows as rows } from './rows';
 
 const at = (row: number): string => `B${row}`;
-const fuelUnit = `IFERROR(${ofAircraft('fuel in')}&"","units")`;
+/** Formula text. */
+export const fuelUnit = `IFERROR(${ofAircraft('fuel in')}&"","units")`;
 
 const asked = (row: number, label: string, unit: Content, style: StyleName, format: FormatName, note: string): TemplateCell[] => [
   ...line(row, 1, [label, 'label'], [undefined, style, { format, note }]),
@@ -71,7 +72,8 @@ const missing = `TEXTJOIN(", ",TRUE,${[
   needs(onBoard, 'the fuel on board of this flight'),
 ].join(',')})`;
 
-const moment = (place: string): string => `TEXT(${place},"yyyy-mm-dd hh:mm")&"Z"`;
+/** Formula text: a day with its time, such as 2026-11-25 14:30Z. */
+export const moment = (place: string): string => `TEXT(${place},"yyyy-mm-dd hh:mm")&"Z"`;
 const there = `${left}+IF(${taken}="",0,${taken})`;
 /** In tenths of a unit: no tank is known better. */
 const over = `ROUND((${onBoard}-(${there}))*10,0)`;

@@ -1,5 +1,5 @@
 // Lists of our sheets that are full: what is pasted beyond the last row of a list is refused before it runs over the section below, and rows are offered
-// above that last row, where every range of the list grows with them. Both in one step are too much for the grid: answers that spill were lost.
+// above that last row, where every range of the list grows with them.
 import type { ICellData, ICommandService, Nullable } from '@univerjs/core';
 import type { FWorksheet } from '@univerjs/sheets/facade';
 import type { SetRangeValuesMutation, ISetRangeValuesMutationParams } from '@univerjs/sheets';
@@ -23,19 +23,6 @@ const shortest = 5;
 const holds = (cell: Nullable<ICellData>): boolean =>
   [cell?.v, cell?.f, cell?.si, cell?.p].some((part) => part !== undefined && part !== null && part !== '');
 
-/** The formula with the keys stands in the last column, in the first row unless rows were put in above it. */
-function keysOnSheet(sheet: FWorksheet, known: Map<string, Keys | undefined>): Keys | undefined {
-  const cells = sheet.getSheet();
-  const column = cells.getColumnCount() - 1;
-  for (let row = 0; row < 4; row += 1) {
-    const text = cells.getCellRaw(row, column)?.f ?? '';
-    if (text === '' || !isKeyFormula({ text })) continue;
-    if (!known.has(text)) known.set(text, keysIn({ formulas: [{ row: row + 1, column: column + 1, text }] }));
-    return known.get(text);
-  }
-  return undefined;
-}
-
 /** By the keys "list.column"; a list without its heads is none. */
 function listsIn({ ranges }: Keys): OwnList[] {
   const names = [...ranges.keys()].filter((key) => key.endsWith(headMark)).map((key) => key.slice(0, -headMark.length));
@@ -48,6 +35,18 @@ function listsIn({ ranges }: Keys): OwnList[] {
       ? []
       : [{ first: head.row, last, columns: areas.map(({ column }) => column - 1) }];
   });
+}
+
+/** The formula with the keys stands in the last column, in the first row unless rows were put in above it. It is read once. */
+function listsOnSheet(sheet: FWorksheet, known: Map<string, readonly OwnList[]>): readonly OwnList[] {
+  const cells = sheet.getSheet();
+  const column = cells.getColumnCount() - 1;
+  const texts = [0, 1, 2, 3].map((row) => ({ row: row + 1, column: column + 1, text: cells.getCellRaw(row, column)?.f ?? '' }));
+  const formula = texts.find(isKeyFormula);
+  if (formula === undefined) return [];
+  const keys = known.has(formula.text) ? undefined : keysIn({ formulas: [formula] });
+  if (keys !== undefined) known.set(formula.text, listsIn(keys));
+  return known.get(formula.text) ?? [];
 }
 
 /** Rows that a list lacks. */
@@ -85,15 +84,14 @@ function takeAllOut(cells: Cells): void {
 
 /** Looks at every change before the grid does: so this must be called before any part of the grid is there. */
 export function guardLists(commands: ICommandService, sheetOf: (id: string) => FWorksheet | undefined, tell: (full: FullList) => void): void {
-  const known = new Map<string, Keys | undefined>();
+  const known = new Map<string, readonly OwnList[]>();
   commands.beforeCommandExecuted(({ id, params }, options) => {
     if (id !== valuesMutation || options?.onlyLocal === true || options?.fromCollab === true) return;
     const { subUnitId, cellValue, trigger = '' } = params as ISetRangeValuesMutationParams;
     if (cellValue === undefined || !isEntered(trigger)) return;
     const sheet = sheetOf(subUnitId);
-    const keys = sheet === undefined ? undefined : keysOnSheet(sheet, known);
-    if (sheet === undefined || keys === undefined) return;
-    const found = listsIn(keys).flatMap((list) => fullList(sheet, list, cellValue as Cells) ?? []);
+    if (sheet === undefined) return;
+    const found = listsOnSheet(sheet, known).flatMap((list) => fullList(sheet, list, cellValue as Cells) ?? []);
     const full = found.find(({ isRefused }) => isRefused) ?? found[0];
     if (full === undefined) return;
     if (full.isRefused) takeAllOut(cellValue as Cells);

@@ -2,9 +2,8 @@
 // another and not the sheets of the first trip. What the sheets share with other trips (Start, the tables, the ledger, the log) they go on sharing. Pure.
 import type { IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { sheetsOfOneTrip } from '../../../sheets-templates/places';
-import { plainNameOf } from '../../workbook/copyNames';
+import { namesOfCopies } from '../../workbook/copyNames';
 import { rewriteFormula, type NewNames } from '../../workbook/formulaText';
-import { freeName } from '../../workbook/insertionPlan';
 import { carrying } from '../engine/sheetMark';
 import { resourceIn, withResource } from '../engine/workbookData';
 import { stemOf } from '../engine/workbookIds';
@@ -45,15 +44,6 @@ function renamedText(text: string, { from: { sheetId }, id }: Copy): string {
     .replaceAll(`"${stem}-input-`, `"${fresh}-input-`);
 }
 
-function namesFor(data: IWorkbookData, copies: readonly Copy[]): NewNames {
-  const taken = new Set([...rangeNamesIn(data)].map((name) => name.toLowerCase()));
-  const own = copies.flatMap(({ from }) => ownNames(data, from).map(([, given]) => given));
-  return {
-    sheets: new Map(copies.map(({ from, name }) => [from.name, name])),
-    ranges: new Map(own.map((given) => [given, freeName(given.replace(/_\d+$/, ''), '_', taken)])),
-  };
-}
-
 /** The copies of names: those of the sheets' own ranges, and those behind charts and pictures. */
 function copiedRecords(data: IWorkbookData, copies: readonly Copy[], names: NewNames): NameRecord[] {
   return copies.flatMap((copy) => {
@@ -89,9 +79,9 @@ function withKept(data: IWorkbookData, copies: readonly Copy[]): IWorkbookData {
 export function withTripCopied(data: IWorkbookData, sheetId: string): TripCopied {
   const sheets = sheetsOfTrip(data, sheetId);
   if (sheets.length === 0) throw new Error('That sheet belongs to no trip.');
-  const taken = new Set(sheetNamesIn(data).map((name) => name.toLowerCase()));
-  const copies = sheets.map((from): Copy => ({ from, id: freeSheetId(data, from.mark.key), name: freeName(plainNameOf(from), ' ', taken) }));
-  const names = namesFor(data, copies);
+  const ranges = sheets.flatMap((from) => ownNames(data, from).map(([, given]) => given));
+  const names = namesOfCopies(sheets, ranges, { sheets: sheetNamesIn(data), ranges: rangeNamesIn(data) });
+  const copies = sheets.map((from): Copy => ({ from, id: freeSheetId(data, from.mark.key), name: names.sheets.get(from.name) ?? from.name }));
   const set = freshSet(markedSheets(data).map(({ mark }) => mark));
   const last = Math.max(...sheets.map((one) => data.sheetOrder.indexOf(one.sheetId)));
   const sheetOrder = [...data.sheetOrder.slice(0, last + 1), ...copies.map(({ id }) => id), ...data.sheetOrder.slice(last + 1)];
