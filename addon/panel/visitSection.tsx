@@ -59,7 +59,7 @@ function TickAll({ cards, visit, change }: Pick<TickProps, 'visit' | 'change'> &
   };
   return (
     <p class="choices">
-      Tick every card of{' '}
+      <span>Tick every card of</span>
       {all.map((aircraft) => (
         <button key={aircraft} type="button" onClick={() => tick(aircraft)}>
           {aircraft}

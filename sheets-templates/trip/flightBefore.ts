@@ -61,11 +61,13 @@ const [endsAt, lands, left, minutes, taken] = [rows.beforeTo, rows.beforeLands, 
 ];
 
 const needs = (place: string, words: string): string => `IF(ISNUMBER(${place}),"","${words}")`;
+/** Minutes below 0 would give hours back to the aircraft. */
+const needsAmount = (place: string, words: string): string => `IF(ISNUMBER(${place}),IF(${place}<0,"${words} (below 0)",""),"${words}")`;
 const missing = `TEXTJOIN(", ",TRUE,${[
   `IF(${endsAt}="","where it ends","")`,
   needs(lands, 'its landing'),
-  needs(left, 'its fuel at landing'),
-  needs(minutes, 'the minutes flown before'),
+  needsAmount(left, 'its fuel at landing'),
+  needsAmount(minutes, 'the minutes flown before'),
   `IF(${taken}="","",${needs(taken, 'fuel taken on (no number)')})`,
   `IF(${departure}="","the departure of this flight","")`,
   needs(takeoff, 'the take-off of this flight'),

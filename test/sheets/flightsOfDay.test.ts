@@ -179,6 +179,9 @@ describe('two flights', () => {
     expect([taken.word, taken.item[0]]).toEqual(['UNKNOWN', 'UNKNOWN']);
     const text = await seen(second, { [`B${rows.beforeFuel}`]: 'thirty' });
     expect(text.item[0]).toBe('UNKNOWN');
+    // It would give hours back to the aircraft's inspections.
+    const below = await seen(second, { [`B${rows.beforeMinutes}`]: -60 });
+    expect(below.item).toEqual(['UNKNOWN', 'missing: the minutes flown before (below 0)']);
   });
 
   it('are read in the order of the list: a gap, the wrong order, a row beside it', async () => {
