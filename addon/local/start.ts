@@ -54,7 +54,11 @@ async function serveFile({ file, port, lan, restore, new: anew }: StartOptions):
   const { folder } = await buildPage(root);
   const door = lan ? { lan: openLanDoor((code, why) => console.log(`${codeWords[why]}: ${spaced(code)}`)) } : {};
   const server = await serve({ folder, file: opened.file, key: await keptKey(keyPath), port, ...door });
-  await opened.serveAt(server.address);
+  if (!(await opened.serveAt(server.address))) {
+    throw new StopsHereError(
+      `This start took so long that another program has opened ${opened.file.path} meanwhile. Start again to be told its address.`,
+    );
+  }
   console.log(
     `\nThe workbook is open at ${server.address} (on this machine, and only by this address), kept in ${opened.file.path}. Ctrl-C ends it.`,
   );

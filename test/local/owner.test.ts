@@ -1,7 +1,7 @@
 // One program owns a workbook file: the second is told who does, the note of a killed one is taken over, and of many starts at once
 // one gets it.
 import { spawn, type ChildProcess } from 'node:child_process';
-import { mkdtemp, readdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, stat, utimes, writeFile } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { hostname, tmpdir } from 'node:os';
@@ -104,6 +104,40 @@ describe('the owner of a workbook file', () => {
     const note = { pid: 1, computer: 'another', address: 'http://127.0.0.1:4760/' };
     await writeFile(`${path()}.lock`, JSON.stringify(note));
     expect(await ownFile(path())).toEqual(note);
+  });
+
+  it('never moves the note of a start that was quicker, while it takes a useless one away', async () => {
+    const [useless, quicker] = ['{"pid":1', JSON.stringify({ pid: process.ppid, computer: 'another', address: 'http://127.0.0.1:4760/' })];
+    await writeFile(`${path()}.lock`, useless);
+    // A lower number has its turn, so this start waits before it takes away what it has read.
+    const turn = `${path()}.lock.turn.${process.ppid}.tmp`;
+    await writeFile(turn, '');
+    const owned = ownFile(path());
+    await new Promise((done) => setTimeout(done, 100));
+    await rm(`${path()}.lock`);
+    await writeFile(`${path()}.lock`, quicker);
+    const { ino, ctimeMs } = await stat(`${path()}.lock`);
+    await rm(turn);
+    expect(await owned).toEqual(JSON.parse(quicker));
+    expect(await stat(`${path()}.lock`)).toMatchObject({ ino, ctimeMs });
+  });
+
+  it('waits for no flag of a program that is gone, and for no old one', async () => {
+    await writeFile(`${path()}.lock`, '');
+    await writeFile(`${path()}.lock.turn.4194303.tmp`, '');
+    const old = `${path()}.lock.turn.${process.ppid}.tmp`;
+    await writeFile(old, '');
+    await utimes(old, new Date(0), new Date(0));
+    expect(await ownFile(path())).toHaveProperty('giveUp');
+  });
+
+  it('does not serve a file that another program has taken since', async () => {
+    const owned = await ownFile(path());
+    if ('pid' in owned) throw new Error('not owned');
+    const other = JSON.stringify({ pid: process.ppid, computer: hostname(), address: '' });
+    await writeFile(`${path()}.lock`, other);
+    expect(await owned.serveAt('http://127.0.0.1:4760/')).toBe(false);
+    expect(await readFile(`${path()}.lock`, 'utf8')).toBe(other);
   });
 
   it('does not take away the note of one that followed it', async () => {

@@ -5,6 +5,7 @@ import { link, mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import { dirname } from 'node:path';
 import { hasCode } from './fileTrouble';
+import { inTurn } from './inTurn';
 import { readIfThere } from './replaceFile';
 import { isRunning } from './running';
 
@@ -83,23 +84,18 @@ async function putNote(note: string, owner: Owner): Promise<boolean> {
   }
 }
 
-/** Takes a note away that is known to be of no use, and only that one. */
-async function removeNote(note: string, text: string): Promise<void> {
-  const aside = `${note}.${process.pid}.tmp`;
-  try {
-    await rename(note, aside);
-  } catch (thrown) {
-    if (hasCode(thrown, 'ENOENT')) return;
-    throw thrown;
-  }
-  // Another start was quicker, and what was taken away is its note.
-  if ((await readIfThere(aside)) !== text) await link(aside, note).catch(() => undefined);
-  await rm(aside, { force: true });
-}
+/**
+ * Takes a note away that was found to be of no use. Another start may have done so since, and put its own there: looking once more and
+ * taking away are one act, that no two starts do at once, or two would own the file.
+ */
+const removeNote = (note: string, text: string): Promise<void> =>
+  inTurn(note, async () => {
+    if ((await readIfThere(note)) === text) await rm(note, { force: true });
+  });
 
 export interface Ownership {
-  /** Tells where this program serves the file. */
-  readonly serveAt: (address: string) => Promise<void>;
+  /** Tells where this program serves the file. False where it took so long that another program has taken the file. */
+  readonly serveAt: (address: string) => Promise<boolean>;
   /** Gives the file up; at once, since the program may be ending. */
   readonly giveUp: () => void;
 }
@@ -115,9 +111,11 @@ function ownership(note: string, own: Owner): Ownership {
   };
   return {
     serveAt: async (address) => {
+      if (!isOurs()) return false;
       const beside = `${note}.${process.pid}.tmp`;
       await writeFile(beside, JSON.stringify({ ...own, address } satisfies Owner), { mode: 0o600 });
       await rename(beside, note);
+      return true;
     },
     giveUp: () => {
       if (isOurs()) rmSync(note, { force: true });
