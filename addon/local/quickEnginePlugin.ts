@@ -1,8 +1,8 @@
-// An esbuild plugin: the engine of formulas with plain fields (engine/plainFields.ts) in the page, as quickEngine.ts has it in Node.
+// An esbuild plugin: the engine of formulas from its mended text (engine/engineSource.ts) in the page, as quickEngine.ts has it in Node.
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { Plugin } from 'esbuild';
-import { accessorsIn, withPlainFields } from './engine/plainFields';
+import { engineSource } from './engine/engineSource';
 
 const engineFile = /[\\/]@univerjs[\\/]engine-formula[\\/]lib[\\/]es[\\/]index\.js$/;
 
@@ -12,7 +12,7 @@ export const quickEnginePlugin: Plugin = {
     build.onLoad({ filter: engineFile }, async ({ path }) => {
       const core = createRequire(path).resolve('@univerjs/core');
       const [source, beside] = (await Promise.all([path, core].map((file) => readFile(file, 'utf8')))) as [string, string];
-      return { contents: withPlainFields(source, accessorsIn([source, beside])), loader: 'js' };
+      return { contents: engineSource(source, beside), loader: 'js' };
     });
   },
 };

@@ -1,12 +1,16 @@
-// The engine of formulas made quicker answers as it did: joined texts against the package as it comes, and fields that are set plainly.
+// The engine of formulas made quicker answers as it did: joined texts against the package as it comes, fields that are set plainly, and
+// formulas kept by their whole text.
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import type * as CoreNamespace from '@univerjs/core';
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { openHeadless } from '../../addon/local/engine/headless';
 import type { EngineModule } from '../../addon/local/engine/engineValues';
 import { patchTexts } from '../../addon/local/engine/patchTexts';
 import { accessorsIn, withPlainFields } from '../../addon/local/engine/plainFields';
+import { ownSheet } from '../support/headlessSnapshot';
 
 const require = createRequire(import.meta.url);
 
@@ -93,5 +97,24 @@ describe('the engine made quicker', () => {
     const engine = readFileSync(require.resolve('@univerjs/engine-formula'), 'utf8');
     const left = [...withPlainFields(engine, accessorsIn([engine])).matchAll(/_defineProperty\(this, "(\w+)"/g)].length;
     expect([engine.split('_defineProperty(this, "').length > 1000, left > 0, left < 60]).toEqual([true, true, true]);
+  });
+
+  it('takes no long formula for another one whose text comes to the same number of 32 bits', async () => {
+    const { hashAlgorithm } = require('@univerjs/core') as typeof CoreNamespace;
+    const formulaOf = (number: number): string =>
+      `=LEN("${'x'.repeat(60)}${(Math.imul(number, 0x9e3779b1) >>> 0).toString(36).padStart(7, 'x')}")-67+${number}`;
+    const byHash = new Map<number, number>();
+    let pair: readonly number[] = [];
+    for (let number = 100_000; number < 999_999 && pair.length === 0; number += 1) {
+      const hash = hashAlgorithm(formulaOf(number));
+      const other = byHash.get(hash);
+      if (other !== undefined) pair = [other, number];
+      byHash.set(hash, number);
+    }
+    const [first = 0, second = 0] = pair;
+    expect(first).not.toBe(second);
+    const workbook = await openHeadless([ownSheet('Own', { A1: formulaOf(first), A2: formulaOf(second) })]);
+    expect([workbook.value('Own', 'A1'), workbook.value('Own', 'A2')]).toEqual([first, second]);
+    workbook.dispose();
   });
 });

@@ -36,7 +36,7 @@ describe('two edits, the second while the first is on its way', () => {
       void quick.set(sheet, { [cell]: values[way] });
       await pause(delay);
     }
-    await expect.poll(() => everything(sheetTemplates, quick), { timeout: 5000 }).toEqual(everything(sheetTemplates, patient));
+    await expect.poll(() => everything(sheetTemplates, quick), { timeout: 30_000 }).toEqual(everything(sheetTemplates, patient));
   });
 });
 

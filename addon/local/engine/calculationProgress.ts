@@ -1,6 +1,7 @@
 // How far a calculation has come, for patchSpills.ts: which formulas have answered, in what order, and whose answer is another one than before.
-// As the engine comes, a later round calculates whatever hangs on a spill that changed, and all that hangs on that, though most has read the new
-// spill already and the rest answers as before: half of the time of an edit. Here a later round leaves out what reads nothing that has changed since.
+// As the engine comes, each round calculates whatever hangs on a cell or a spill that changed, and all that hangs on that, though most answers as
+// before: TODAY() alone, in one cell of Start, calculated the verdicts of all sheets at every edit. Here each round leaves out what reads nothing
+// that has changed since the formula last answered. Where everything is calculated anew, nothing is left out in the first round.
 import type { ICellData, IRange, Nullable } from '@univerjs/core';
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import type { EngineModule } from './engineValues';
@@ -52,16 +53,21 @@ const touch = (read: IRange, changed: IRange): boolean =>
   orElse(read.startColumn, 0) <= changed.endColumn &&
   orElse(read.endColumn, Infinity) >= changed.startColumn;
 
+const sheetKey = ({ unitId, sheetId }: Pick<Anchor, 'unitId' | 'sheetId'>): string => `${unitId}\n${sheetId}`;
+
 export class Progress {
   /** Answers so far, over all rounds of the calculation. */
   answers = 0;
   private readonly answeredAt = new Map<string, number>();
-  /** By sheet, then by the cell of the formula. */
-  private readonly changes = new Map<string, Map<string, Change>>();
+  /** By sheet, the latest at the end. */
+  private readonly changes = new Map<string, Change[]>();
   private again: ReadonlySet<string> = new Set();
   /** What formulas read, noted before the engine forgets it. */
   private readonly reads = new WeakMap<object, readonly Read[]>();
-  isFirstRound = true;
+  private isFirstRound = true;
+
+  /** Whether every formula is calculated. */
+  constructor(private readonly isAnew: boolean) {}
 
   noteAnswer(anchor: Anchor): void {
     this.answers += 1;
@@ -73,9 +79,9 @@ export class Progress {
   }
 
   noteChange(anchor: Anchor, range: IRange): void {
-    const sheet = JSON.stringify([anchor.unitId, anchor.sheetId]);
-    const ofSheet = this.changes.get(sheet) ?? new Map<string, Change>();
-    this.changes.set(sheet, ofSheet.set(keyOf(anchor), { range, at: this.answers }));
+    const ofSheet = this.changes.get(sheetKey(anchor)) ?? [];
+    this.changes.set(sheetKey(anchor), ofSheet);
+    ofSheet.push({ range, at: this.answers });
   }
 
   /** A later round; these are calculated in it, whatever they read. */
@@ -84,8 +90,18 @@ export class Progress {
     this.again = new Set(again.map(keyOf));
   }
 
+  get leavesOut(): boolean {
+    return !(this.isAnew && this.isFirstRound);
+  }
+
   noteReads(trees: Iterable<LinedUp>): void {
     for (const tree of trees) this.reads.set(tree, [...tree.rangeList]);
+  }
+
+  /** What was typed, what reads a cell that was typed, and what asks for the clock: calculated in the first round, whatever else it reads. */
+  noteTouched(trees: readonly LinedUp[]): void {
+    if (this.isFirstRound)
+      this.again = new Set(trees.map(({ unitId, subUnitId, row, column }) => keyOf({ unitId, sheetId: subUnitId, row, column })));
   }
 
   mustCalculate(tree: LinedUp): boolean {
@@ -93,22 +109,29 @@ export class Progress {
     const reads = this.reads.get(tree);
     if (reads === undefined || (featureId ?? formulaId ?? undefined) !== undefined || addressFunctionNodes.length > 0) return true;
     const key = keyOf({ unitId, sheetId: subUnitId, row, column });
+    if (this.again.has(key)) return true;
     const since = this.answeredAt.get(key) ?? 0;
     // A spill that came over it or left it counts too: it may have taken its room.
     const own = { unitId, sheetId: subUnitId, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } };
-    const changed = (read: Read): boolean =>
-      [...(this.changes.get(JSON.stringify([read.unitId, read.sheetId]))?.values() ?? [])].some(
-        ({ range, at }) => at > since && touch(read.range, range),
-      );
-    return this.again.has(key) || [own, ...reads].some(changed);
+    return this.hasChanged(own, since) || reads.some((read) => this.hasChanged(read, since));
+  }
+
+  private hasChanged(read: Read, since: number): boolean {
+    const ofSheet = this.changes.get(sheetKey(read)) ?? [];
+    for (let last = ofSheet.length - 1; last >= 0; last -= 1) {
+      const change = ofSheet[last];
+      if (change === undefined || change.at <= since) return false;
+      if (touch(read.range, change.range)) return true;
+    }
+    return false;
   }
 }
 
 /** Of the calculation that is on, for each engine. */
 const progresses = new WeakMap<object, Progress>();
 export const progressOf = (runtime: object): Progress | undefined => progresses.get(runtime);
-export function beginProgress(runtime: object): Progress {
-  const progress = new Progress();
+export function beginProgress(runtime: object, isAnew: boolean): Progress {
+  const progress = new Progress(isAnew);
   progresses.set(runtime, progress);
   return progress;
 }
@@ -134,24 +157,27 @@ interface Generator {
   readonly _runtimeService: EngineNamespace.IFormulaRuntimeService;
   readonly _dependencyTreeCache: ReadonlyMap<unknown, LinedUp>;
   generate(...given: unknown[]): Promise<unknown>;
-  _getUpdateTreeListAndMakeDependency(): unknown;
+  _getUpdateTreeListAndMakeDependency(): readonly LinedUp[];
 }
 
-/** In every round after the first. Formulas in a circle are left to the engine. */
-export function patchLaterRounds(engine: EngineModule): void {
+/** Formulas in a circle are left to the engine. */
+export function patchRounds(engine: EngineModule): void {
   const generators = engine.FormulaDependencyGenerator.prototype as unknown as Generator;
   const { generate, _getUpdateTreeListAndMakeDependency: lineUp } = generators;
-  const laterRound = (runtime: EngineNamespace.IFormulaRuntimeService): Progress | undefined => {
+  const leavingOut = (runtime: EngineNamespace.IFormulaRuntimeService): Progress | undefined => {
     const progress = progressOf(runtime);
-    return progress?.isFirstRound === false ? progress : undefined;
+    return progress?.leavesOut === true ? progress : undefined;
   };
-  generators._getUpdateTreeListAndMakeDependency = function noteReadsFirst(this: Generator): unknown {
-    laterRound(this._runtimeService)?.noteReads(this._dependencyTreeCache.values());
-    return lineUp.call(this);
+  generators._getUpdateTreeListAndMakeDependency = function noteReadsFirst(this: Generator): readonly LinedUp[] {
+    const progress = leavingOut(this._runtimeService);
+    progress?.noteReads(this._dependencyTreeCache.values());
+    const touched = lineUp.call(this);
+    progress?.noteTouched(touched);
+    return touched;
   };
   generators.generate = async function onlyWhatMust(this: Generator, ...given): Promise<unknown> {
     const trees = (await generate.apply(this, given)) as LinedUp[];
-    const progress = laterRound(this._runtimeService);
+    const progress = leavingOut(this._runtimeService);
     return progress === undefined || this._runtimeService.isCycleDependency() ? trees : new StillToCalculate(trees, progress);
   };
 }

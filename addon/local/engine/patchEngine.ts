@@ -6,6 +6,7 @@
 import type { CellValueType, ICellData, IRange, Nullable } from '@univerjs/core';
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import type { EngineModule } from './engineValues';
+import { patchBranches } from './patchBranches';
 import { patchDependencies } from './patchDependencies';
 import { patchIndex } from './patchIndex';
 import { patchNames } from './patchNames';
@@ -49,6 +50,7 @@ export function patchEngine(engine: EngineModule): void {
   patchNames(engine);
   patchSpills(engine);
   patchIndex(engine);
+  patchBranches(engine);
   patchDependencies(engine);
   patchRepeats(engine);
   patchTexts(engine);

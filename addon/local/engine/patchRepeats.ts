@@ -1,5 +1,6 @@
 // A patch of what the engine works out again in every round of every calculation, though it cannot have changed: which cells each formula of
-// the workbook reads, which formulas hold a function like TODAY or OFFSET, and that a text is not a number or a date. That was half of an edit's time.
+// the workbook reads, which formulas hold a function like TODAY or OFFSET or one that waits, and that a text is not a number or a date. That was half
+// of an edit's time.
 import type { EngineModule } from './engineValues';
 
 /** A part of a formula, as the engine reads it. */
@@ -71,6 +72,12 @@ function patchRanges(engine: EngineModule): void {
   generators._getAddressFunctionNodeList = (node) => (node === undefined ? [] : addressFunctionsOf(node));
 }
 
+function patchWaiting({ Interpreter: { prototype: interpreters } }: EngineModule): void {
+  const { checkAsyncNode: waits } = interpreters;
+  const isWaiting = keptFor((node) => waits.call(interpreters, node as unknown as Parameters<typeof waits>[0]));
+  interpreters.checkAsyncNode = (node) => Boolean(node) && isWaiting(node as unknown as Node);
+}
+
 function patchTexts(engine: EngineModule): void {
   const values = engine.ValueObjectFactory;
   const create = values.create.bind(values);
@@ -87,5 +94,6 @@ export function patchRepeats(engine: EngineModule): void {
   if (patched.has(values)) return;
   patched.add(values);
   patchRanges(engine);
+  patchWaiting(engine);
   patchTexts(engine);
 }

@@ -4,7 +4,7 @@
 import type { IRange } from '@univerjs/core';
 import type * as EngineNamespace from '@univerjs/engine-formula';
 import { answerAt, blockedSpills, dropCopies, patchRoom } from './blockedSpills';
-import { beginProgress, eachCell, keyOf, patchLaterRounds, progressOf, sameAnswer, type Anchor } from './calculationProgress';
+import { beginProgress, eachCell, keyOf, patchRounds, progressOf, sameAnswer, type Anchor } from './calculationProgress';
 import type { EngineModule } from './engineValues';
 
 type Runtime = EngineNamespace.FormulaRuntimeService;
@@ -117,7 +117,7 @@ function stopped(runtime: EngineNamespace.IFormulaRuntimeService, ended: { next(
 
 export function patchSpills(engine: EngineModule): void {
   patchRoom(engine);
-  patchLaterRounds(engine);
+  patchRounds(engine);
   const runtimes = engine.FormulaRuntimeService.prototype;
   const { setRuntimeData } = runtimes;
   runtimes.setRuntimeData = function noteCalculated(this: Runtime, answer): void {
@@ -148,7 +148,7 @@ export function patchSpills(engine: EngineModule): void {
       const runtime = this._runtimeService as Runtime;
       const watched: Watched = { spills, changed: {} };
       watchedNow.set(runtime, watched);
-      const progress = beginProgress(runtime);
+      const progress = beginProgress(runtime, before !== undefined);
       for (let round = 0; round < maxRounds; round += 1) {
         const first = round === 0;
         watched.changed = {};

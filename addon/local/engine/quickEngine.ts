@@ -1,9 +1,9 @@
-// Loads the engine of formulas into Node with plain fields (plainFields.ts); whoever asks for the package afterwards gets the same one.
+// Loads the engine of formulas into Node from its mended text (engineSource.ts); whoever asks for the package afterwards gets the same one.
 import { readFileSync } from 'node:fs';
 import Module from 'node:module';
 import { dirname } from 'node:path';
 import { Script } from 'node:vm';
-import { accessorsIn, withPlainFields } from './plainFields';
+import { engineSource } from './engineSource';
 
 type Wrapped = (exports: unknown, require: NodeJS.Require, module: NodeJS.Module, file: string, folder: string) => void;
 
@@ -16,7 +16,7 @@ export function quickEngine(require: NodeJS.Require): unknown {
   const module = new Module(path);
   module.filename = path;
   require.cache[path] = module;
-  const run = new Script(Module.wrap(withPlainFields(source, accessorsIn([source, beside]))), { filename: path }).runInThisContext() as Wrapped;
+  const run = new Script(Module.wrap(engineSource(source, beside)), { filename: path }).runInThisContext() as Wrapped;
   run(module.exports, Module.createRequire(path), module, path, dirname(path));
   module.loaded = true;
   return module.exports;
