@@ -102,8 +102,30 @@ function tokenOf([whole, quoted, sheetOfRange, found, sheetOfWord, name, opening
   return { kind: /^\s/.test(whole) ? 'space' : 'other', text: whole };
 }
 
+/** Formulas that have been taken apart, while work is done that asks for the same ones again and again. */
+let known: Map<string, readonly Token[]> | undefined;
+
+/** Does this work with each formula taken apart once. What is known is forgotten afterwards: of a whole workbook it is 30 MB. */
+export function readingOnce<Result>(work: () => Result): Result {
+  const before = known;
+  known ??= new Map();
+  try {
+    return work();
+  } finally {
+    known = before;
+  }
+}
+
 /** The parts of a formula, in order; their texts together are the formula without its =. */
-export function tokensOf(formula: string): Token[] {
+export function tokensOf(formula: string): readonly Token[] {
+  const before = known?.get(formula);
+  if (before !== undefined) return before;
+  const tokens = takenApart(formula);
+  known?.set(formula, tokens);
+  return tokens;
+}
+
+function takenApart(formula: string): Token[] {
   const body = formula.replace(/^\s*=/, '');
   const tokens: Token[] = [];
   pattern.lastIndex = 0;

@@ -3,6 +3,7 @@
 import type { SheetKey, SheetTemplate } from '../../sheets-templates/template';
 import type { CarriedSheet } from './carriedInputs';
 import { formerKeys } from './formerKeys';
+import { readingOnce } from './formulaReading';
 import type { WorkbookSnapshot } from './snapshot';
 import { type Carrying, entriesOf, isMarked, keysLost, type MarkedSheet, oldDocument, refusedSheets } from './carry/finding';
 import { leftIn, readersOutside } from './carry/telling';
@@ -42,11 +43,18 @@ export function setsOf({ sheets }: WorkbookSnapshot, templates: readonly SheetTe
 }
 
 /** `former` is given by tests only. */
-export function migrateEntries(
+export const migrateEntries = (
   workbook: WorkbookSnapshot,
   set: string,
   templates: readonly SheetTemplate[],
   former: Readonly<Record<string, string>> = formerKeys,
+): MigratedEntries => readingOnce(() => migrated(workbook, set, templates, former));
+
+function migrated(
+  workbook: WorkbookSnapshot,
+  set: string,
+  templates: readonly SheetTemplate[],
+  former: Readonly<Record<string, string>>,
 ): MigratedEntries {
   const ofSet = workbook.sheets.filter(isMarked).filter(({ mark }) => mark.set === set);
   const refused = refusedSheets(ofSet, templates);

@@ -6,6 +6,7 @@ import { listHeading, listHeads } from '../lists';
 import type { FormatName, StyleName } from '../look';
 import { sheetNames } from '../places';
 import type { DeclaredSheet, TemplateCell } from '../template';
+import { fuelUnit } from '../trip/flightBefore';
 import { isListed, joinReason, joinWord, letterOf } from './joins';
 import { firstTripNames, flightColumns, flightFormulas, flightList, flightsFrom, type FlightColumn } from './places';
 
@@ -76,6 +77,7 @@ const topCells: TemplateCell[] = [
   cell(3, 2, overall, 'bigVerdict', { note: 'The worst of all flights, and of how each follows the one before it.' }),
   cell(3, 4, reason, 'reason'),
   cell(4, 1, judgedOnTop, 'subtitle'),
+  cell(4, 7, `="fuel in "&${fuelUnit}`, 'subtitle'),
   cell(5, 1, typedOverCell, 'reason', { note: 'Results that were typed over; blank where none was.' }),
   ...listHeading(
     head - 2,

@@ -70,7 +70,7 @@ export const routeSheet: DeclaredSheet = {
   rows: routeLastRow + 2,
   columns: 20,
   // Widths side by side that are equal take one call of the platform.
-  columnWidths: [64, 100, 144, 100, ...Array<number>(9).fill(60), 82, 50, 54, 54, 54, 82, 300],
+  columnWidths: [84, 100, 124, 100, ...Array<number>(9).fill(60), 82, 50, 54, 54, 54, 82, 300],
   rowHeights: { 1: 32, 2: 32, [legList.head]: 46, [airList.head]: 46, [sunWorkedRows.head]: 34, [answer.head]: 34 },
   frozenRows: 3,
   cells: [

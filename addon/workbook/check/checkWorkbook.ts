@@ -1,6 +1,7 @@
 // Looks a whole workbook over: errors, UNKNOWN verdicts, the day, formulas that are not the sheets' own any more, volatile
 // cells that feed our functions, and how many calls there are. It changes nothing.
 import type { SheetTemplate } from '../../../sheets-templates/template';
+import { readingOnce } from '../formulaReading';
 import { placesNow } from '../placesNow';
 import type { SheetSnapshot, WorkbookSnapshot } from '../snapshot';
 import { findDay } from './asOf';
@@ -49,7 +50,10 @@ function countsOf(findings: readonly Finding[]): CheckReport['counts'] {
 }
 
 /** `today` as 2026-11-25, by the clock of the user's machine. */
-export function checkWorkbook(workbook: WorkbookSnapshot, templates: readonly SheetTemplate[], today: string): CheckReport {
+export const checkWorkbook = (workbook: WorkbookSnapshot, templates: readonly SheetTemplate[], today: string): CheckReport =>
+  readingOnce(() => checked(workbook, templates, today));
+
+function checked(workbook: WorkbookSnapshot, templates: readonly SheetTemplate[], today: string): CheckReport {
   const book = readBook(workbook);
   const comparing: Comparing = { book, templates, placesNow: placesOnce() };
   const findings: Finding[] = [...findErrors(book), ...findVolatile(book), ...findCopied(book, templates)];
