@@ -50,6 +50,7 @@ it('begins the next flight with what the first leaves, and lists both with one v
   await typeInto(page, `C${tankRows.first}`, '24');
   await showSheet(page, 'Flights of the day');
   await expect.poll(() => shown(page, 'B3')).toBe('UNKNOWN');
+  await expect.poll(async () => Number(await shown(page, `G${flightList.first + 1}`))).toBeCloseTo(42.1, 1);
   expect(String(await shown(page, `M${flightList.first + 1}`))).toContain('cannot be read: to, take-off, landing, fuel at landing');
   await takePicture(page, 'flights-of-the-day');
   await untilSaved(page);

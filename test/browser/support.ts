@@ -169,21 +169,40 @@ export interface Point {
   readonly y: number;
 }
 
+const middleOf = (cell: string): string =>
+  `const box = workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getCellRect();
+   const canvases = [...document.querySelectorAll('canvas')].sort((a, b) => b.width * b.height - a.width * a.height);
+   const grid = canvases[0].getBoundingClientRect();
+   const middle = { x: grid.left + box.x + box.width / 2, y: grid.top + box.y + box.height / 2 };`;
+
 /** Where the middle of a cell is drawn. */
-export const centreOf = (page: Page, cell: string): Promise<Point> =>
-  inPage(
+export const centreOf = (page: Page, cell: string): Promise<Point> => inPage(page, `${middleOf(cell)} return middle;`);
+
+/**
+ * Selects a cell that is out of sight: a click beyond the grid would fall on a tab, and the typing into another sheet. The click gives the
+ * keyboard to the grid. False where the cell is in sight.
+ */
+async function selectOutOfSight(page: Page, cell: string): Promise<boolean> {
+  const { isInSight, x, y } = await inPage<Point & { readonly isInSight: boolean }>(
     page,
-    `const box = workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).getCellRect();
-     const canvases = [...document.querySelectorAll('canvas')].sort((a, b) => b.width * b.height - a.width * a.height);
-     const grid = canvases[0].getBoundingClientRect();
-     return { x: grid.left + box.x + box.width / 2, y: grid.top + box.y + box.height / 2 };`,
+    `${middleOf(cell)}
+     const isHidden = grid.width < 100;
+     const isInSight = isHidden || (middle.x > grid.left && middle.y > grid.top && middle.x < grid.right - 20 && middle.y < grid.bottom - 20);
+     return { isInSight, x: (grid.left + grid.right) / 2, y: (grid.top + grid.bottom) / 2 };`,
   );
+  if (isInSight) return false;
+  await page.mouse.click(x, y);
+  await page.waitForTimeout(150);
+  await inPage(page, `workbook.getActiveSheet().getRange(${JSON.stringify(cell)}).activate();`);
+  return true;
+}
 
 /**
  * Until the cell is the selected one, for a moment at most: a grid that was hidden for the printer lays itself out anew, and a click meanwhile
- * goes elsewhere. A cell that is out of sight is never selected; the click still gives the keyboard to the grid.
+ * goes elsewhere.
  */
 export async function clickCell(page: Page, cell: string): Promise<void> {
+  if (await selectOutOfSight(page, cell)) return;
   const range = `workbook.getActiveSheet().getRange(${JSON.stringify(cell)})`;
   const isSelected = `const [cell, one] = [${range}, workbook.getActiveCell()]; return one?.getRow() === cell.getRow() && one.getColumn() === cell.getColumn();`;
   for (let attempt = 0; attempt < 4; attempt += 1) {
