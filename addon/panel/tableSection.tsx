@@ -1,7 +1,9 @@
 // "Put in a table": the aircraft and the table, the pasted text, what is open of it, and once nothing is, the table and its writing.
 import { useId, useRef, useState } from 'preact/hooks';
 import { aircraftNames, manualTables } from '../workbook/aircraft/aircraftLists';
-import { cellsIn } from '../workbook/cellChanges';
+import type { TablePlan } from '../workbook/aircraft/tablePlan';
+import { cellsIn, type RowsMoved } from '../workbook/cellChanges';
+import { keysIn } from '../workbook/keys';
 import { answerTo } from '../workbook/pasted/tableQuestions';
 import { tableKinds } from '../workbook/pasted/tableKinds';
 import type { Split } from '../workbook/pasted/tableShape';
@@ -129,6 +131,12 @@ function TableForm({ names, given, look, onGiven, trace, asking }: FormProps) {
   );
 }
 
+/** Where the rows that were put in stand, with the keys as they are now: by them an undo knows that nothing was moved since. */
+function rowsSince(sheet: SheetSnapshot, { rowsIn }: TablePlan): RowsMoved | undefined {
+  const keys = keysIn(sheet)?.cell;
+  return rowsIn === undefined || keys === undefined ? undefined : { ...rowsIn, keys };
+}
+
 interface TableState {
   readonly sheet: SheetSnapshot | undefined;
   readonly given: TablePasted | undefined;
@@ -167,11 +175,12 @@ function useTable(host: PanelHost, moveOn: () => void): TableState {
     setSheet(now);
     if (plan === undefined || JSON.stringify(plan) !== JSON.stringify(shown.plan))
       throw new Error('The sheet was changed since you looked. Read again what would be written, then press once more.');
-    await host.ask('changeCells', { changes: plan.changes });
+    await host.ask('changeCells', { changes: plan.changes, ...(plan.rowsIn && { rowsIn: plan.rowsIn }) });
     const said = `${what.kind.title} of ${String(what.aircraft)}, ${plan.rows} rows`;
-    setLast({ what: said, changes: plan.changes });
     setGiven({ ...what, ...nothingYet });
-    setSheet(await read());
+    const after = await read();
+    setSheet(after);
+    setLast({ what: said, changes: plan.changes, rowsIn: rowsSince(after, plan) });
     moveOn();
     const verdict = plan.verdict === 'OK' ? 'Compare it once more with the manual.' : `${plan.verdict}: ${plan.reasons}.`;
     return `Written: ${said}, in ${plan.place} (${cellsIn(plan.changes)} cells changed). ${verdict}`;
