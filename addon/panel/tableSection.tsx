@@ -16,6 +16,7 @@ import { pageTemplates } from './pageTemplates';
 import { PastedGrid } from './pastedGrid';
 import { PasteQuestions } from './pasteQuestions';
 import { tableLook, type TableLook, type TablePasted } from './tableLook';
+import { TableFileField } from './tableFileField';
 import { TableShown } from './tableShown';
 import { TakeBack, type LastChange } from './takeBack';
 
@@ -117,11 +118,18 @@ function TableForm({ names, given, look, onGiven, trace, asking }: FormProps) {
           onInput={({ currentTarget }) => onGiven({ ...given, ...nothingYet, text: currentTarget.value })}
         />
       </div>
+      <TableFileField onText={(text) => onGiven({ ...given, ...nothingYet, text })} />
       {given.text.trim() !== '' && (
         <>
           <h3>The text as it was read</h3>
           <PastedGrid rows={pasted.rows} />
-          <PasteQuestions text={given.text} pasted={pasted} answers={given.paste} onAnswers={(paste) => onGiven({ ...given, paste })} />
+          <PasteQuestions
+            text={given.text}
+            pasted={pasted}
+            readBy={look.readBy}
+            answers={given.paste}
+            onAnswers={(paste) => onGiven({ ...given, paste })}
+          />
           {found.leftOut.length > 0 && <p class="faint">Not used: {found.leftOut.map((line) => `"${line}"`).join(', ')}.</p>}
           {(found.splits.length > 1 || found.problems.length > 0 || look.understood !== undefined) && <h3>What it is</h3>}
           <TableQuestions given={given} look={look} onGiven={onGiven} />
