@@ -1,12 +1,13 @@
 // Changes rectangles of cells where they still hold what was seen there: all of them, or none and everything as it was.
 import type { PanelAnswer, PanelGiven } from '../panel/host';
-import { changedMeanwhile, standsStill, type CellContent, type CellsChanged } from '../workbook/cellChanges';
+import { changedMeanwhile, rowsFilled, seenBefore, standsStill, type CellContent, type CellsChanged, type RowsMoved } from '../workbook/cellChanges';
 import { plain } from './cellContents';
 import { googleDateHost } from './dateHost';
-import { transaction } from './transaction';
+import { transaction, type Did } from './transaction';
 import { withDocumentLock } from './withDocumentLock';
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 const words = { refused: 'Nothing was written', restored: 'every cell is as it was', byHand: 'put right by hand' };
 
@@ -29,28 +30,77 @@ interface Placed extends CellsChanged {
   readonly range: Range;
 }
 
-function placed(document: GoogleAppsScript.Spreadsheet.Spreadsheet, change: CellsChanged): Placed {
-  const sheet = document.getSheetByName(change.sheet);
-  if (sheet === null) throw new Error(`There is no sheet "${change.sheet}" any more. Nothing was changed.`);
+function sheetNamed(name: string): Sheet {
+  const sheet = SpreadsheetApp.getActive().getSheetByName(name);
+  if (sheet === null) throw new Error(`There is no sheet "${name}" any more. Nothing was changed.`);
+  return sheet;
+}
+
+function placed(change: CellsChanged): Placed {
+  const sheet = sheetNamed(change.sheet);
   const [rows, columns] = [change.before.length, change.before[0]?.length ?? 0];
   if (change.row + rows - 1 > sheet.getMaxRows() || change.column + columns - 1 > sheet.getMaxColumns())
     throw new Error(changedMeanwhile(change.sheet));
   return { ...change, range: sheet.getRange(change.row, change.column, rows, columns) };
 }
 
-export function changeCells({ changes }: PanelGiven<'changeCells'>): PanelAnswer<'changeCells'> {
+function checkStillThere(change: CellsChanged): void {
+  if (!standsStill(change, contentsNow(placed(change).range))) throw new Error(changedMeanwhile(change.sheet));
+}
+
+/** Every list stands where it stood. */
+function checkKeys({ sheet, keys }: RowsMoved): void {
+  if (sheetNamed(sheet).getRange(keys.row, keys.column).getFormula() !== keys.text) throw new Error(changedMeanwhile(sheet));
+}
+
+const wholeRows = ({ sheet: name, row, count }: RowsMoved): Range => {
+  const sheet = sheetNamed(name);
+  return sheet.getRange(row, 1, count, sheet.getMaxColumns());
+};
+
+/** They look as the row above them and have its rules: the platform does not promise that of new rows. */
+function putRowsIn(rows: RowsMoved, did: Did): void {
+  const sheet = sheetNamed(rows.sheet);
+  sheet.insertRowsAfter(rows.row - 1, rows.count);
+  did(`rows ${rows.row} to ${rows.row + rows.count - 1} of ${rows.sheet}`, () => void sheet.deleteRows(rows.row, rows.count));
+  const above = sheet.getRange(rows.row - 1, 1, 1, sheet.getMaxColumns());
+  const { PASTE_FORMAT, PASTE_DATA_VALIDATION } = SpreadsheetApp.CopyPasteType;
+  for (const type of [PASTE_FORMAT, PASTE_DATA_VALIDATION]) above.copyTo(wholeRows(rows), type, false);
+}
+
+/** The last step of all, so that no other can fail after it. */
+function takeRowsOut(rows: RowsMoved): void {
+  SpreadsheetApp.flush();
+  sheetNamed(rows.sheet).deleteRows(rows.row, rows.count);
+}
+
+const isBlank = (change: CellsChanged | undefined, row: number, column: number): boolean =>
+  change?.after[row - change.row]?.[column - change.column] === '';
+
+/** Cells of the rows that the changes do not empty. */
+function checkBlank(rows: RowsMoved, changes: readonly CellsChanged[]): void {
+  const filled = contentsNow(wholeRows(rows)).some((line, down) =>
+    line.some(
+      (content, across) => content !== '' && !changes.some((change) => change.sheet === rows.sheet && isBlank(change, rows.row + down, across + 1)),
+    ),
+  );
+  if (filled) throw new Error(rowsFilled(rows.sheet));
+}
+
+export function changeCells({ changes, rowsIn, rowsOut }: PanelGiven<'changeCells'>): PanelAnswer<'changeCells'> {
   return withDocumentLock(() => {
-    const document = SpreadsheetApp.getActive();
-    const places = changes.map((change) => placed(document, change));
-    // Every rectangle is looked at before the first is written.
-    const moved = places.find((place) => !standsStill(place, contentsNow(place.range)));
-    if (moved !== undefined) throw new Error(changedMeanwhile(moved.sheet));
+    // Everything is looked at before the first step.
+    for (const rows of [rowsIn, rowsOut]) if (rows !== undefined) checkKeys(rows);
+    for (const change of changes.flatMap((one) => seenBefore(one, rowsIn))) checkStillThere(change);
+    if (rowsOut !== undefined) checkBlank(rowsOut, changes);
     return transaction(words, (did) => {
-      for (const { range, before, after, sheet } of places) {
+      if (rowsIn !== undefined) putRowsIn(rowsIn, did);
+      for (const { range, before, after, sheet } of changes.map(placed)) {
         range.setValues(handed(after));
         did(`${sheet} ${range.getA1Notation()}`, () => range.setValues(handed(before)));
       }
-      return { cells: places.reduce((sum, { after }) => sum + after.length * (after[0]?.length ?? 0), 0) };
+      if (rowsOut !== undefined) takeRowsOut(rowsOut);
+      return { cells: changes.reduce((sum, { after }) => sum + after.length * (after[0]?.length ?? 0), 0) };
     });
   });
 }

@@ -5,7 +5,7 @@ import type { FlightPlan } from '../workbook/addFlight';
 import type { TableKind } from '../workbook/pasted/tableKinds';
 import type { TableAnswers } from '../workbook/pasted/tableQuestions';
 import type { CarriedSheet } from '../workbook/carriedInputs';
-import type { CellsChanged } from '../workbook/cellChanges';
+import type { CellsStep } from '../workbook/cellChanges';
 import type { EntryWritten } from '../workbook/tripEntries';
 import type { WorkbookSnapshot } from '../workbook/snapshot';
 
@@ -49,11 +49,11 @@ interface PanelQuestions {
     readonly answer: { readonly cells: number; readonly copy?: string };
   };
   /**
-   * Changes rectangles of cells, all of them or none, and only where each still holds what it held when the change was worked out. The same
-   * changes turned round take it back. Answers with the number of cells written.
+   * Changes rectangles of cells, all of them or none, and only where each still holds what it held when the change was worked out; rows are put in
+   * before that, or taken out after it where they are blank. The same turned round takes it back. Answers with the number of cells written.
    */
   changeCells: {
-    readonly given: { readonly changes: readonly CellsChanged[] };
+    readonly given: CellsStep;
     readonly answer: { readonly cells: number };
   };
   /**

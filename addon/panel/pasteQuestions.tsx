@@ -1,10 +1,12 @@
 // What is asked about the text itself, before any table is seen in it: what a comma, a point or a blank between figures is.
-import { readPasted, type PasteAnswers, type Pasted, type PasteQuestion } from '../workbook/pasted/readPasted';
+import type { PasteAnswers, Pasted, PasteQuestion } from '../workbook/pasted/readPasted';
 import { ChoiceField } from './choiceField';
 
 interface PasteQuestionsProps {
   readonly text: string;
   readonly pasted: Pasted;
+  /** The text read by other answers. */
+  readonly readBy: (answers: PasteAnswers) => Pasted;
   readonly answers: PasteAnswers;
   readonly onAnswers: (answers: PasteAnswers) => void;
 }
@@ -31,13 +33,13 @@ function inSentence(question: PasteQuestion, spaces: PasteAnswers['spaces']): st
 /** A blank that was found to part columns is asked for no more, but can still be answered otherwise. */
 const mayHaveBlanks = (text: string): boolean => /(?:^|[^\d.,])[1-9]\d{0,2}[ \u00a0\u202f]\d{3}(?!\d)/m.test(text) && !/[\t;|]/.test(text);
 
-export function PasteQuestions({ text, pasted, answers, onAnswers }: PasteQuestionsProps) {
+export function PasteQuestions({ text, pasted, readBy, answers, onAnswers }: PasteQuestionsProps) {
   const signs = ([',', '.'] as const).filter(
     (sign) => answers[names[sign]] !== undefined || pasted.questions.some((one) => one.kind === 'sign' && one.sign === sign),
   );
   // Answered too, the question shows what it is about.
   const example = (sign: ',' | '.') =>
-    readPasted(text, { ...answers, [names[sign]]: undefined }).questions.flatMap((one) => (one.kind === 'sign' && one.sign === sign ? [one] : []))[0];
+    readBy({ ...answers, [names[sign]]: undefined }).questions.flatMap((one) => (one.kind === 'sign' && one.sign === sign ? [one] : []))[0];
   const blanks = answers.spaces !== undefined || (mayHaveBlanks(text) && pasted.questions.some(({ kind }) => kind === 'spaces'));
   const sentences = pasted.questions.flatMap((question) => inSentence(question, answers.spaces) ?? []);
   return (

@@ -1,7 +1,9 @@
 // Everything that is seen of a pasted table before it is written, worked out anew from what was pasted and answered so far.
 import type { CellValue, SheetSnapshot } from '../workbook/snapshot';
+import { headingsOf, listNow } from '../workbook/aircraft/aircraftLists';
 import { ownRows, tablePlan, type TablePlan } from '../workbook/aircraft/tablePlan';
 import { readPasted, type PasteAnswers, type Pasted } from '../workbook/pasted/readPasted';
+import { ownTable } from '../workbook/pasted/tableFile';
 import { shapeOf, type ShapeFound, type Split } from '../workbook/pasted/tableShape';
 import { understoodTable, type UnderstoodTable } from '../workbook/pasted/understoodTable';
 import type { TableAnswers } from '../workbook/pasted/tableQuestions';
@@ -20,6 +22,8 @@ export interface TablePasted {
 
 export interface TableLook {
   readonly pasted: Pasted;
+  /** The same by other answers. */
+  readonly readBy: (paste: PasteAnswers) => Pasted;
   readonly found: ShapeFound;
   readonly understood: UnderstoodTable | undefined;
   /** Rows of the aircraft that are in the table already. */
@@ -38,12 +42,19 @@ function planned(sheet: SheetSnapshot, given: TablePasted, rows: NonNullable<Und
   }
 }
 
+const nothingFound: ShapeFound = { shape: undefined, splits: [], problems: [], leftOut: [] };
+
 export function tableLook(sheet: SheetSnapshot, given: TablePasted): TableLook {
-  const pasted = readPasted(given.text, given.paste);
-  const found = shapeOf(pasted, given.text, given.split);
-  const understood = found.shape === undefined ? undefined : understoodTable(found.shape, given.kind, given.answers, given.paste);
+  const headings = headingsOf(listNow(sheet, given.kind.list));
+  const ownBy = (paste: PasteAnswers) => ownTable(given.text, given.kind, headings, paste);
+  const readBy = (paste: PasteAnswers): Pasted => ownBy(paste)?.pasted ?? readPasted(given.text, paste);
+  const own = ownBy(given.paste);
+  const pasted = readBy(given.paste);
+  const found = own === undefined ? shapeOf(pasted, given.text, given.split) : { ...nothingFound, problems: own.problems };
+  const shaped = found.shape === undefined ? undefined : understoodTable(found.shape, given.kind, given.answers, given.paste);
+  const understood = own === undefined ? shaped : { questions: [], problems: [], rows: own.rows };
   const existing = ownRows(sheet, given.kind, given.aircraft);
   const ready = understood?.rows !== undefined && (existing === 0 || given.existing !== undefined);
   const plan = ready && understood.rows !== undefined ? planned(sheet, given, understood.rows) : { plan: undefined, problem: undefined };
-  return { pasted, found, understood, existing, ...plan };
+  return { pasted, readBy, found, understood, existing, ...plan };
 }

@@ -1,7 +1,9 @@
 // "Put in a table": the aircraft and the table, the pasted text, what is open of it, and once nothing is, the table and its writing.
 import { useId, useRef, useState } from 'preact/hooks';
 import { aircraftNames, manualTables } from '../workbook/aircraft/aircraftLists';
-import { cellsIn } from '../workbook/cellChanges';
+import type { TablePlan } from '../workbook/aircraft/tablePlan';
+import { cellsIn, type RowsMoved } from '../workbook/cellChanges';
+import { keysIn } from '../workbook/keys';
 import { answerTo } from '../workbook/pasted/tableQuestions';
 import { tableKinds } from '../workbook/pasted/tableKinds';
 import type { Split } from '../workbook/pasted/tableShape';
@@ -14,6 +16,7 @@ import { pageTemplates } from './pageTemplates';
 import { PastedGrid } from './pastedGrid';
 import { PasteQuestions } from './pasteQuestions';
 import { tableLook, type TableLook, type TablePasted } from './tableLook';
+import { TableFileField } from './tableFileField';
 import { TableShown } from './tableShown';
 import { TakeBack, type LastChange } from './takeBack';
 
@@ -115,11 +118,18 @@ function TableForm({ names, given, look, onGiven, trace, asking }: FormProps) {
           onInput={({ currentTarget }) => onGiven({ ...given, ...nothingYet, text: currentTarget.value })}
         />
       </div>
+      <TableFileField onText={(text) => onGiven({ ...given, ...nothingYet, text })} />
       {given.text.trim() !== '' && (
         <>
           <h3>The text as it was read</h3>
           <PastedGrid rows={pasted.rows} />
-          <PasteQuestions text={given.text} pasted={pasted} answers={given.paste} onAnswers={(paste) => onGiven({ ...given, paste })} />
+          <PasteQuestions
+            text={given.text}
+            pasted={pasted}
+            readBy={look.readBy}
+            answers={given.paste}
+            onAnswers={(paste) => onGiven({ ...given, paste })}
+          />
           {found.leftOut.length > 0 && <p class="faint">Not used: {found.leftOut.map((line) => `"${line}"`).join(', ')}.</p>}
           {(found.splits.length > 1 || found.problems.length > 0 || look.understood !== undefined) && <h3>What it is</h3>}
           <TableQuestions given={given} look={look} onGiven={onGiven} />
@@ -127,6 +137,12 @@ function TableForm({ names, given, look, onGiven, trace, asking }: FormProps) {
       )}
     </>
   );
+}
+
+/** Where the rows that were put in stand, with the keys as they are now: by them an undo knows that nothing was moved since. */
+function rowsSince(sheet: SheetSnapshot, { rowsIn }: TablePlan): RowsMoved | undefined {
+  const keys = keysIn(sheet)?.cell;
+  return rowsIn === undefined || keys === undefined ? undefined : { ...rowsIn, keys };
 }
 
 interface TableState {
@@ -167,11 +183,12 @@ function useTable(host: PanelHost, moveOn: () => void): TableState {
     setSheet(now);
     if (plan === undefined || JSON.stringify(plan) !== JSON.stringify(shown.plan))
       throw new Error('The sheet was changed since you looked. Read again what would be written, then press once more.');
-    await host.ask('changeCells', { changes: plan.changes });
+    await host.ask('changeCells', { changes: plan.changes, ...(plan.rowsIn && { rowsIn: plan.rowsIn }) });
     const said = `${what.kind.title} of ${String(what.aircraft)}, ${plan.rows} rows`;
-    setLast({ what: said, changes: plan.changes });
     setGiven({ ...what, ...nothingYet });
-    setSheet(await read());
+    const after = await read();
+    setSheet(after);
+    setLast({ what: said, changes: plan.changes, rowsIn: rowsSince(after, plan) });
     moveOn();
     const verdict = plan.verdict === 'OK' ? 'Compare it once more with the manual.' : `${plan.verdict}: ${plan.reasons}.`;
     return `Written: ${said}, in ${plan.place} (${cellsIn(plan.changes)} cells changed). ${verdict}`;

@@ -62,6 +62,12 @@ export function TableShown({ plan }: { readonly plan: TablePlan }) {
       {plan.typed !== undefined && <Curves typed={plan.typed} />}
       <h3>Every row as it will stand</h3>
       <Rows shown={plan.shown} />
+      {plan.rowsIn !== undefined && (
+        <p>
+          The list is too short: {plan.rowsIn.count} rows are put in above row {plan.rowsIn.row} of "{plan.rowsIn.sheet}" first, in every list there.
+          The undo takes them out again.
+        </p>
+      )}
       <p>
         {plan.rows} rows go into {plan.place}. Nothing of another aircraft is touched.
       </p>

@@ -5,11 +5,13 @@ import { manualTables } from '../workbook/aircraft/aircraftLists';
 import { aircraftStanding, standingVerdict } from '../workbook/aircraft/aircraftStanding';
 import { newAircraft, newEntries, type TypedEntries } from '../workbook/aircraft/newAircraft';
 import { aircraftPutIn, aircraftRemoved, columnsOf, wholeAircraft, type WholeAircraft } from '../workbook/aircraft/wholeAircraft';
+import { tableFile } from '../workbook/pasted/tableFile';
+import { tableKinds } from '../workbook/pasted/tableKinds';
 import type { WorkbookSnapshot } from '../workbook/snapshot';
 import { ShownAircraft } from './aircraftRows';
 import { AskButton } from './askButton';
 import { ChoiceField, TextField } from './choiceField';
-import { FileLink } from './fileLink';
+import { FileLink, type OwnFile } from './fileLink';
 import { pageTemplates } from './pageTemplates';
 import type { TaskProps } from './wholeSection';
 
@@ -99,21 +101,37 @@ export function NewTask({ workbook, names, asking, write }: TaskProps) {
   );
 }
 
-const fileName = (name: string): string =>
-  `${name
+const plainName = (name: string): string =>
+  name
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')}.aircraft.json`;
+    .replace(/^-+|-+$/g, '');
+
+/** One file for each table that the aircraft has. */
+function tableFiles({ name, lists }: WholeAircraft, heads: ReturnType<typeof columnsOf>): OwnFile[] {
+  return tableKinds.flatMap((kind) => {
+    const [rows = [], headings] = [lists[kind.list], heads.get(kind.list)];
+    if (rows.length === 0 || headings === undefined) return [];
+    return [{ name: `${plainName(String(name))}.${plainName(kind.title)}.csv`, type: 'text/csv', text: tableFile(kind, headings, rows) }];
+  });
+}
 
 export function SaveTask({ workbook, name }: TaskProps) {
   const tables = tablesOf(workbook);
   const aircraft = wholeAircraft(workbook, tables, name);
-  const file = { name: fileName(String(name)), type: 'application/json', text: aircraftFile(aircraft) };
+  const heads = columnsOf(workbook, tables);
+  const file = { name: `${plainName(String(name))}.aircraft.json`, type: 'application/json', text: aircraftFile(aircraft) };
   return (
     <>
       <FileLink file={file} label={`Save ${file.name}`} />
+      {tableFiles(aircraft, heads).map((one) => (
+        <p key={one.name}>
+          <FileLink file={one} label={`Save ${one.name}`} />
+        </p>
+      ))}
+      <p class="faint">A table as CSV goes to other programs, and comes back by "Put in a table".</p>
       <p class="faint">Loads of the day are left out, and so are dates, cards and flights of other sheets. This is what is in the file:</p>
-      <ShownAircraft lists={aircraft.lists} heads={columnsOf(workbook, tables)} />
+      <ShownAircraft lists={aircraft.lists} heads={heads} />
     </>
   );
 }

@@ -1,5 +1,5 @@
 // A change of cells that says what stood there before: it is made only where that still stands, and turned round it takes itself back.
-import type { CellPlace, CellValue, SheetSnapshot } from './snapshot';
+import type { CellPlace, CellValue, FormulaCell, SheetSnapshot } from './snapshot';
 
 /** A text stays a text, whatever it begins with. */
 export type CellContent = CellValue | { readonly formula: string };
@@ -11,6 +11,37 @@ export interface CellsChanged {
   readonly column: number;
   readonly before: readonly (readonly CellContent[])[];
   readonly after: readonly (readonly CellContent[])[];
+}
+
+/** Whole rows that are put in, or taken out, in the step that changes cells. */
+export interface RowsMoved {
+  readonly sheet: string;
+  /** The first of them. */
+  readonly row: number;
+  readonly count: number;
+  /** The formula with the keys of the sheet as it was seen: while it holds the same, every list stands where it stood. */
+  readonly keys: FormulaCell;
+}
+
+/** Cells to be changed, after rows were put in for them, or before rows are taken out; the changes tell places between the two. */
+export interface CellsStep {
+  readonly changes: readonly CellsChanged[];
+  readonly rowsIn?: RowsMoved;
+  readonly rowsOut?: RowsMoved;
+}
+
+/** What a change sees before the rows are in: the cells above them, and those below, where these stand until then. */
+export function seenBefore(change: CellsChanged, rowsIn: RowsMoved | undefined): CellsChanged[] {
+  if (rowsIn?.sheet !== change.sheet) return [change];
+  const part = (from: number, to: number, row: number): CellsChanged => ({
+    ...change,
+    row,
+    before: change.before.slice(from, to),
+    after: change.after.slice(from, to),
+  });
+  const above = Math.max(0, rowsIn.row - change.row);
+  const below = Math.max(0, above + rowsIn.count - Math.max(0, change.row - rowsIn.row));
+  return [part(0, above, change.row), part(below, Infinity, change.row + below - rowsIn.count)].filter(({ before }) => before.length > 0);
 }
 
 export const turnedRound = (changes: readonly CellsChanged[]): CellsChanged[] =>
@@ -25,6 +56,9 @@ export const standsStill = ({ before }: Pick<CellsChanged, 'before'>, now: reado
 
 /** The sentence of a host that finds something else. */
 export const changedMeanwhile = (sheet: string): string => `Cells of "${sheet}" were changed since you looked, so nothing was written. Look again.`;
+
+export const rowsFilled = (sheet: string): string =>
+  `Something stands by now in the rows of "${sheet}" that were put in, so they were not taken out and nothing was changed. Empty them, or undo by hand.`;
 
 /** What a sheet holds in a row from one column to another; formulas as such. */
 export function contentsOf({ values, formulas }: SheetSnapshot, row: number, column: number, count: number): CellContent[] {

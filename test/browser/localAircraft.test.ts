@@ -3,7 +3,7 @@
 import type { FrameLocator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { sheetTemplates } from '../../sheets-templates';
-import { clickCell, openWorkbook, shown, showSheet, takePicture, valueNamed, type OpenWorkbook } from './support';
+import { clickCell, inPage, openWorkbook, shown, showSheet, takePicture, valueNamed, type OpenWorkbook } from './support';
 
 let workbook: OpenWorkbook;
 let page: Page;
@@ -65,4 +65,51 @@ it('writes what was shown, judged by the trip at once, and both undos take it ba
   await panel.getByRole('button', { name: /^Undo: / }).click();
   await said('done').getByText('Every cell holds what it held before.').waitFor();
   expect(await shown(page, 'F31')).toBe(before);
+});
+
+it('puts in the rows that the list lacks in the same step, and either undo takes them out again', { timeout: 240_000 }, async () => {
+  await showSheet(page, 'Manual tables');
+  const rows = () => inPage<number>(page, "return workbook.getSheetByName('Manual tables').getMaxRows();");
+  const strays = () => inPage<string>(page, "return workbook.getSheetByName('Manual tables').getRange('A12').getFormula();");
+  const before = [await rows(), await shown(page, 'F31'), await strays()];
+  const now = async () => [await rows(), await shown(page, 'F31'), await strays()];
+  const long = Array.from({ length: 330 }, (_, index) => `${index * 20}\t${1000 + index * 3}`).join('\n');
+  const press = async (): Promise<void> => {
+    await panel.getByLabel(/^The table, pasted/).fill(`pressure altitude, ft\tover 50 ft, ft\n${long}`);
+    await at(/^The weight/, 'none');
+    await at(/has \d+ rows there/, 'replace them');
+    await writeButton().click();
+  };
+  const announced = () => panel.getByText(/^The list is too short: \d+ rows are put in above row 321 of "Manual tables" first/).waitFor();
+  await press();
+  await written();
+  const put = (await rows()) - Number(before[0]);
+  expect(put).toBeGreaterThan(10);
+  expect(await strays()).toBe(
+    String(before[2])
+      .replace(/'Manual tables'!/g, '')
+      .replace(/321/g, String(321 + put)),
+  );
+  await showSheet(page, 'Start');
+  await showSheet(page, 'Manual tables');
+  await clickCell(page, 'A3');
+  await page.keyboard.press('Control+z');
+  await expect.poll(rows).toBe(before[0]);
+  expect((await now()).map((one) => String(one).replace(/'Manual tables'!/g, ''))).toEqual(
+    before.map((one) => String(one).replace(/'Manual tables'!/g, '')),
+  );
+  // The panel still knew the list with the rows in it.
+  await press();
+  await said('refused').getByText('Read again what would be written').waitFor();
+  await announced();
+  await writeButton().click();
+  await written();
+  expect((await rows()) - Number(before[0])).toBe(put);
+  await showSheet(page, 'Start');
+  await panel.getByRole('button', { name: /^Undo: / }).click();
+  await said('done').getByText('The rows that were put in are out again.').waitFor();
+  await showSheet(page, 'Manual tables');
+  expect((await now()).map((one) => String(one).replace(/'Manual tables'!/g, ''))).toEqual(
+    before.map((one) => String(one).replace(/'Manual tables'!/g, '')),
+  );
 });

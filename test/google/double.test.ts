@@ -94,6 +94,20 @@ describe('the double', () => {
     expect(() => sheet.deleteRows?.(3, 5)).toThrow('named range');
     expect(() => sheet.deleteRows?.(990, 9)).toThrow('cannot be deleted');
   });
+  it('moves down what stands below rows that are put in, bare ones, and every range with rows on both sides grows', () => {
+    const { double, app, sheet } = fresh();
+    const held = double.sheet('Sheet1');
+    const other = (app.getActive?.() as AnySheet).insertSheet?.('Other', 1) as AnySheet;
+    sheet.getRange('A9').setValues?.([['below']]);
+    sheet.getRange('B1').setFormula?.('=SUM(A2:A9)+COUNTIF(A9:A12;"A9")+A3');
+    other.getRange('A1').setFormula?.("=SUM('Sheet1'!$A$2:$A$9)+A9");
+    sheet.insertRowsAfter?.(8, 3);
+    expect([held.cell(12, 1).value, held.cell(9, 1).value, held.rows]).toEqual(['below', '', 1003]);
+    expect(held.cell(1, 2).formula).toBe('=SUM(A2:A12)+COUNTIF(A12:A15;"A9")+A3');
+    expect(double.sheet('Other').cell(1, 1).formula).toBe("=SUM('Sheet1'!$A$2:$A$12)+A9");
+    sheet.deleteRows?.(9, 3);
+    expect(held.cell(1, 2).formula).toBe('=SUM(A2:A9)+COUNTIF(A9:A12;"A9")+A3');
+  });
   it('knows no free ranges of a protected range', () => {
     const { sheet } = fresh();
     expect(() => (sheet.getRange('A1').protect?.() as AnySheet).setUnprotectedRanges?.([])).toThrow('only a protected sheet');

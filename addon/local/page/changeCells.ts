@@ -1,11 +1,24 @@
-// Changes rectangles of cells where they still hold what was seen there: one step for each sheet, which the grid's own undo takes back too.
-import { ICommandService, type ICellData, type Injector } from '@univerjs/core';
+// Changes rectangles of cells where they still hold what was seen there, with rows put in or taken out: one step for each sheet, which the grid's own
+// undo takes back too.
+import { ICommandService, IUndoRedoService, type ICellData, type Injector } from '@univerjs/core';
 import { SetRangeValuesCommand } from '@univerjs/sheets';
 import type { PanelAnswer, PanelGiven } from '../../panel/host';
-import { changedMeanwhile, contentsOf, standsStill, type CellContent, type CellsChanged } from '../../workbook/cellChanges';
+import {
+  changedMeanwhile,
+  contentsOf,
+  rowsFilled,
+  seenBefore,
+  standsStill,
+  type CellContent,
+  type CellsChanged,
+  type CellsStep,
+  type RowsMoved,
+} from '../../workbook/cellChanges';
+import { keysIn } from '../../workbook/keys';
 import type { SheetSnapshot } from '../../workbook/snapshot';
 import { valuesStep, type CellSet } from '../engine/valuesStep';
 import { entryContent } from '../saved/withEntries';
+import type { Workbook } from './grid';
 import type { LiveWorkbook } from './liveWorkbook';
 
 const contentOf = (content: CellContent): ICellData =>
@@ -17,26 +30,67 @@ function cellsOf({ row, column, after }: CellsChanged): CellSet[] {
   );
 }
 
+function sheetIn(sheets: readonly SheetSnapshot[], name: string): SheetSnapshot {
+  const sheet = sheets.find((one) => one.name === name);
+  if (sheet === undefined) throw new Error(`There is no sheet "${name}" in this workbook any more. Nothing was changed.`);
+  return sheet;
+}
+
 function looked(sheets: readonly SheetSnapshot[], change: CellsChanged): void {
-  const sheet = sheets.find(({ name }) => name === change.sheet);
-  if (sheet === undefined) throw new Error(`There is no sheet "${change.sheet}" in this workbook any more. Nothing was changed.`);
+  const sheet = sheetIn(sheets, change.sheet);
   const now = change.before.map((line, down) => contentsOf(sheet, change.row + down, change.column, line.length));
   if (!standsStill(change, now)) throw new Error(changedMeanwhile(change.sheet));
+}
+
+/** Every list stands where it stood. */
+function lookedAtKeys(sheets: readonly SheetSnapshot[], { sheet, keys }: RowsMoved): void {
+  if (keysIn(sheetIn(sheets, sheet))?.cell.text !== keys.text) throw new Error(changedMeanwhile(sheet));
+}
+
+/** Nothing stands in rows that go but what the changes empty. */
+function lookedBlank(sheets: readonly SheetSnapshot[], { sheet: name, row, count }: RowsMoved, changes: readonly CellsChanged[]): void {
+  const sheet = sheetIn(sheets, name);
+  const isEmptied = (down: number, across: number): boolean =>
+    changes.some((one) => one.sheet === name && one.after[down - one.row]?.[across - one.column] === '');
+  const width = Math.max(...sheet.values.map((line) => line.length));
+  const filled = Array.from({ length: count }, (_, index) => row + index).some((down) =>
+    contentsOf(sheet, down, 1, width).some((content, at) => content !== '' && !isEmptied(down, at + 1)),
+  );
+  if (filled) throw new Error(rowsFilled(name));
+}
+
+function write(injector: Injector, workbook: Workbook, { changes, rowsIn, rowsOut }: CellsStep): void {
+  const named = (name: string) => {
+    const sheet = workbook.getSheetByName(name);
+    if (sheet === null) throw new Error(`There is no sheet "${name}" in this workbook any more. Nothing was changed.`);
+    return sheet;
+  };
+  // Formulas follow the rows of the sheet in sight only.
+  if (rowsIn !== undefined) workbook.setActiveSheet(named(rowsIn.sheet)).insertRowsBefore(rowsIn.row - 1, rowsIn.count);
+  for (const name of new Set(changes.map(({ sheet }) => sheet))) {
+    const cells = changes.filter((one) => one.sheet === name).flatMap(cellsOf);
+    injector.get(ICommandService).syncExecuteCommand(SetRangeValuesCommand.id, valuesStep(workbook.getId(), named(name).getSheetId(), cells));
+  }
+  if (rowsOut !== undefined) workbook.setActiveSheet(named(rowsOut.sheet)).deleteRows(rowsOut.row - 1, rowsOut.count);
 }
 
 export async function changeCells(
   injector: Injector,
   { workbook, settled, snapshot }: LiveWorkbook,
-  { changes }: PanelGiven<'changeCells'>,
+  given: PanelGiven<'changeCells'>,
 ): Promise<PanelAnswer<'changeCells'>> {
   await settled();
   const { sheets } = snapshot('all');
-  for (const change of changes) looked(sheets, change);
-  for (const name of new Set(changes.map(({ sheet }) => sheet))) {
-    const sheet = workbook.getSheetByName(name);
-    if (sheet === null) throw new Error(`There is no sheet "${name}" in this workbook any more. Nothing was changed.`);
-    const cells = changes.filter((one) => one.sheet === name).flatMap(cellsOf);
-    injector.get(ICommandService).syncExecuteCommand(SetRangeValuesCommand.id, valuesStep(workbook.getId(), sheet.getSheetId(), cells));
+  const { changes, rowsIn, rowsOut } = given;
+  for (const rows of [rowsIn, rowsOut]) if (rows !== undefined) lookedAtKeys(sheets, rows);
+  for (const change of changes.flatMap((one) => seenBefore(one, rowsIn))) looked(sheets, change);
+  if (rowsOut !== undefined) lookedBlank(sheets, rowsOut, changes);
+  // Rows and cells are one step of the undo.
+  const step = rowsIn === undefined && rowsOut === undefined ? undefined : injector.get(IUndoRedoService).__tempBatchingUndoRedo(workbook.getId());
+  try {
+    write(injector, workbook, given);
+  } finally {
+    step?.dispose();
   }
   await settled();
   return { cells: changes.reduce((sum, change) => sum + cellsOf(change).length, 0) };

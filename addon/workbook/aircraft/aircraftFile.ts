@@ -31,7 +31,8 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 const quoted = (value: unknown): string => JSON.stringify(value)?.slice(0, 60) ?? 'nothing';
 
 const longestText = 300;
-const mostRows = 300;
+/** No list is that long by hand, nor by a table that is put in. */
+const mostRows = 3000;
 /** A spreadsheet would make a formula, a number or a date of these. */
 const readOtherwise = /^\s*[=+\-@']|^[\d.,:/\s-]+$/;
 

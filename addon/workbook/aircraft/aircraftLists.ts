@@ -67,6 +67,13 @@ export const isBlankRow = ({ contents }: ListRow): boolean => contents.every((co
 /** As the formulas compare: whatever the case. */
 export const sameAircraft = (one: CellValue, other: CellValue): boolean => one !== '' && String(one).toLowerCase() === String(other).toLowerCase();
 
+/** The headings as they stand in the sheet, by the keys of their columns, in the order of the sheet; the names of the aircraft are none of them. */
+export function headingsOf(list: ListNow): ReadonlyMap<string, string> {
+  const heads = rowsOf({ ...list, first: list.head, last: list.head })[0];
+  const places = [...list.places].filter(([key]) => key !== 'aircraft').sort(([, one], [, other]) => one - other);
+  return new Map(places.map(([key, at]) => [key, String(heads?.values[at] ?? key)]));
+}
+
 /** The aircraft of the list, as their cells hold them. */
 export function aircraftNames(sheet: SheetSnapshot): CellValue[] {
   const list = listNow(sheet, 'aircraft');

@@ -50,17 +50,31 @@ function filled({ places, width }: ListNow, aircraft: CellValue, row: RowContent
   return line;
 }
 
+interface Standing {
+  readonly all: readonly ListRow[];
+  /** Those of the aircraft. */
+  readonly own: readonly ListRow[];
+  /** Those that new rows can take. */
+  readonly free: readonly number[];
+}
+
 /** `keep`: the aircraft's rows stay, and the new ones stand below them. */
-export function listChange(list: ListNow, aircraft: CellValue, rows: readonly RowContents[], keep: boolean): ListChange {
+export function standing(list: ListNow, aircraft: CellValue, keep: boolean): Standing {
   const all = rowsOf(list);
   const isOwn = (row: ListRow): boolean => sameAircraft(valueAt(row, list, 'aircraft'), aircraft);
   const own = all.filter(isOwn);
   const lastKept = keep ? Math.max(0, ...own.map(({ row }) => row)) : 0;
-  const free = all.filter((row) => row.row > lastKept && (isBlankRow(row) || (!keep && isOwn(row)))).map(({ row }) => row);
-  if (free.length < rows.length)
-    throw new Error(
-      `"${list.sheet.name}" has too few blank rows there: ${rows.length} needed, ${free.length} found. Put rows in above row ${list.last}, then ask again.`,
-    );
+  return { all, own, free: all.filter((row) => row.row > lastKept && (isBlankRow(row) || (!keep && isOwn(row)))).map(({ row }) => row) };
+}
+
+export const tooFewRows = (list: ListNow, needed: number, found: number, why = ''): Error =>
+  new Error(
+    `"${list.sheet.name}" has too few blank rows there: ${needed} needed, ${found} found. ${why}Put rows in above row ${list.last}, then ask again.`,
+  );
+
+export function listChange(list: ListNow, aircraft: CellValue, rows: readonly RowContents[], keep: boolean): ListChange {
+  const { all, own, free } = standing(list, aircraft, keep);
+  if (free.length < rows.length) throw tooFewRows(list, rows.length, free.length);
   const written = chosenRows(free, rows.length);
   const after = new Map(written.map((row, index) => [row, filled(list, aircraft, rows[index] ?? {})]));
   const emptied = Array<CellContent>(list.width).fill('');

@@ -10,15 +10,17 @@ import { wordCore } from '../../../functions/registry/wordCoreError';
 import { readTypedTable } from '../../../functions/manual/readTypedTable';
 import { tableAnswer } from '../../../functions/manual/tableCheck';
 import { areaText } from '../areas';
-import type { CellContent, CellsChanged } from '../cellChanges';
+import type { CellContent, CellsChanged, RowsMoved } from '../cellChanges';
 import type { TableKind } from '../pasted/tableKinds';
 import type { TableRow } from '../pasted/tableRows';
 import type { CellValue, SheetSnapshot } from '../snapshot';
 import { listNow, rowsOf, sameAircraft, valueAt, type ListNow } from './aircraftLists';
-import { listChange } from './listChange';
+import { listChangeWithRoom } from './listRoom';
 
 export interface TablePlan {
   readonly changes: readonly CellsChanged[];
+  /** Rows that the list lacks; undefined where it is long enough. */
+  readonly rowsIn: RowsMoved | undefined;
   /** Where the new rows go: the cells, and how many of them. */
   readonly place: string;
   readonly rows: number;
@@ -80,8 +82,8 @@ export interface TableToWrite {
 }
 
 export function tablePlan(sheet: SheetSnapshot, { kind, aircraft, rows, keep }: TableToWrite): TablePlan {
-  const list = listNow(sheet, kind.list);
-  const change = listChange(list, aircraft, rows, keep);
+  const change = listChangeWithRoom(listNow(sheet, kind.list), aircraft, rows, keep);
+  const { list } = change;
   const headings = rowsOf({ ...list, first: list.head, last: list.head })[0]?.values ?? [];
   const body = change.rows.map(({ row, contents }) => contents.map((content, at) => shownValue(list, row, content, at)));
   const shown = [headings, ...body];
@@ -92,8 +94,9 @@ export function tablePlan(sheet: SheetSnapshot, { kind, aircraft, rows, keep }: 
   );
   return {
     changes: change.changes,
+    rowsIn: change.rowsIn,
     place: `${places.join(' and ')} of "${sheet.name}"`,
-    rows: rows.length,
+    rows: change.written.length,
     shown,
     ...read(table, [list.head, ...change.rows.map(({ row }) => row)]),
   };

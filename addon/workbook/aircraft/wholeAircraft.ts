@@ -4,7 +4,7 @@ import { isEmptyStation } from '../../../functions/loading/weighedWords';
 import type { SheetKey } from '../../../sheets-templates/template';
 import type { CellContent, CellsChanged } from '../cellChanges';
 import type { CellValue, SheetSnapshot, WorkbookSnapshot } from '../snapshot';
-import { aircraftNames, listNow, rowsOf, sameAircraft, valueAt, type ListNow, type ListRow } from './aircraftLists';
+import { aircraftNames, headingsOf, listNow, rowsOf, sameAircraft, valueAt, type ListNow, type ListRow } from './aircraftLists';
 import { listChange, type RowContents } from './listChange';
 import { keysIn } from '../keys';
 import { companion } from '../tripEntries';
@@ -83,13 +83,7 @@ export function wholeAircraft(workbook: WorkbookSnapshot, tables: SheetSnapshot,
 
 /** The columns of each list, by which a file is judged; each with its heading in the sheet. */
 export function columnsOf(workbook: WorkbookSnapshot, tables: SheetSnapshot): ReadonlyMap<string, ReadonlyMap<string, string>> {
-  return new Map(
-    aircraftLists.map((one) => {
-      const list = listOf(workbook, tables, one);
-      const heads = rowsOf({ ...list, first: list.head, last: list.head })[0];
-      return [one.key, new Map([...list.places].filter(([key]) => key !== 'aircraft').map(([key, at]) => [key, String(heads?.values[at] ?? key)]))];
-    }),
-  );
+  return new Map(aircraftLists.map((one) => [one.key, headingsOf(listOf(workbook, tables, one))]));
 }
 
 export const isListed = (tables: SheetSnapshot, name: CellValue): boolean => aircraftNames(tables).some((one) => sameAircraft(one, name));

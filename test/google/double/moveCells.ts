@@ -67,38 +67,79 @@ export function pasteAll(source: FakeRange, destination: FakeRange): void {
   }
 }
 
-/** Rows that hold nothing but cells: rows below move up with their merges, heights and conditional formats. */
-export function removeRows(sheet: FakeSheet, start: number, count: number): void {
-  const last = start + count - 1;
-  if (start < 1 || count < 1 || last > sheet.rows || count === sheet.rows) throw new Error('those rows cannot be deleted');
-  const named = sheet.document.names.some(({ range }) => range.sheet === sheet && range.area.lastRow >= start);
-  if (named || sheet.protections.length > 0 || sheet.charts.length > 0)
-    throw new Error('the double deletes no rows at or above a named range, and none of a sheet with a chart or a protection');
-  const moved = (row: number): number => (row > last ? row - count : row);
-  const isGone = (row: number): boolean => row >= start && row <= last;
-  /** What of an area is left. */
-  const left = (area: Area): Area | undefined => {
-    const lastRow = area.lastRow > last ? area.lastRow - count : Math.min(area.lastRow, start - 1);
-    const row = isGone(area.row) ? start : moved(area.row);
-    return row <= lastRow ? { ...area, row, lastRow } : undefined;
-  };
-  const cells = [...sheet.cells]
-    .map(([place, cell]) => ({ place: place.split('-').map(Number), cell }))
-    .filter(({ place: [row = 0] }) => !isGone(row));
+/** What becomes of an area when rows are put in or taken out; undefined where nothing of it is left. */
+type Moved = (area: Area) => Area | undefined;
+
+const reference = /"(?:[^"]|"")*"|((?:'(?:[^']|'')*'|[A-Za-z_]\w*)!)?(?<![\w.$])(\$?[A-Z]{1,3}\$?)(\d+)(?::(\$?[A-Z]{1,3}\$?)(\d+))?(?![\w(.])/g;
+
+/** A formula's ranges on the sheet follow its rows. */
+function followed(formula: string, isOwn: boolean, name: string, moved: Moved): string {
+  return formula.replace(reference, (whole: string, sheet?: string, from?: string, row?: string, to?: string, lastRow?: string) => {
+    const there = sheet === undefined ? isOwn : sheet.slice(0, -1).replace(/^'|'$/g, '').replace(/''/g, "'") === name;
+    if (from === undefined || !there) return whole;
+    const area = moved({ row: Number(row), column: 1, lastRow: Number(lastRow ?? row), lastColumn: 1 });
+    if (area === undefined) return `${sheet ?? ''}#REF!`;
+    return `${sheet ?? ''}${from}${area.row}${to === undefined ? '' : `:${to}${area.lastRow}`}`;
+  });
+}
+
+/** Everything of the sheet and every formula of the document goes with its rows. New rows are bare: nobody promises more. */
+function moveRows(sheet: FakeSheet, moved: Moved): void {
+  const here = (row: number): number | undefined => moved({ row, column: 1, lastRow: row, lastColumn: 1 })?.row;
+  const rangesOf = (ranges: readonly FakeRange[]): FakeRange[] =>
+    ranges.flatMap(({ area }) => {
+      const left = moved(area);
+      return left === undefined ? [] : [new FakeRange(sheet, left)];
+    });
+  const cells = [...sheet.cells].map(([place, cell]) => ({ place: place.split('-').map(Number), cell }));
   sheet.cells.clear();
   for (const {
     place: [row = 0, column = 0],
     cell,
   } of cells)
-    sheet.cells.set(`${moved(row)}-${column}`, cell);
-  const merges = sheet.merges.map(left).filter((one) => one !== undefined);
+    if (here(row) !== undefined) sheet.cells.set(`${here(row)}-${column}`, cell);
+  const merges = sheet.merges.map(moved).filter((one) => one !== undefined);
   sheet.merges.splice(0, sheet.merges.length, ...merges);
-  const heights = [...sheet.heights].filter(([row]) => !isGone(row));
+  const heights = [...sheet.heights];
   sheet.heights.clear();
-  for (const [row, height] of heights) sheet.heights.set(moved(row), height);
+  for (const [row, height] of heights) if (here(row) !== undefined) sheet.heights.set(here(row) ?? 0, height);
   sheet.rules = sheet.rules.flatMap(({ facts }) => {
-    const ranges = facts.ranges.map(({ area }) => left(area)).filter((one) => one !== undefined);
-    return ranges.length === 0 ? [] : [new FakeConditionalFormatRule({ ...facts, ranges: ranges.map((area) => new FakeRange(sheet, area)) })];
+    const ranges = rangesOf(facts.ranges);
+    return ranges.length === 0 ? [] : [new FakeConditionalFormatRule({ ...facts, ranges })];
+  });
+  for (const protection of sheet.protections) {
+    if (protection.range !== undefined) throw new Error('the double moves no protected range');
+    protection.free = rangesOf(protection.free);
+  }
+  for (const other of sheet.document.sheets)
+    for (const cell of other.cells.values()) cell.formula = followed(cell.formula, other === sheet, sheet.name, moved);
+}
+
+function refuseBelow(sheet: FakeSheet, row: number): void {
+  const named = sheet.document.names.some(({ range }) => range.sheet === sheet && range.area.lastRow >= row);
+  if (named || sheet.charts.length > 0) throw new Error('the double moves no rows at or above a named range, and none of a sheet with a chart');
+}
+
+/** Rows below move up; a range loses the rows that go. */
+export function removeRows(sheet: FakeSheet, start: number, count: number): void {
+  const last = start + count - 1;
+  if (start < 1 || count < 1 || last > sheet.rows || count === sheet.rows) throw new Error('those rows cannot be deleted');
+  refuseBelow(sheet, start);
+  moveRows(sheet, (area) => {
+    const lastRow = area.lastRow > last ? area.lastRow - count : Math.min(area.lastRow, start - 1);
+    const row = area.row > last ? area.row - count : Math.min(area.row, start);
+    return row <= lastRow ? { ...area, row, lastRow } : undefined;
   });
   sheet.rows -= count;
+}
+
+/** Rows below move down; a range with rows on both sides grows. */
+export function putRowsIn(sheet: FakeSheet, after: number, count: number): void {
+  if (after < 1 || after > sheet.rows || count < 1) throw new Error('those rows cannot be inserted');
+  const atEnd = after === sheet.rows;
+  sheet.rows += count;
+  if (atEnd) return;
+  refuseBelow(sheet, after + 1);
+  const moved = (row: number): number => (row > after ? row + count : row);
+  moveRows(sheet, (area) => ({ ...area, row: moved(area.row), lastRow: moved(area.lastRow) }));
 }

@@ -9,7 +9,7 @@ import { readValue, shownFormat } from './readCells';
 import { Doubled } from './recorder';
 import type { FakeSheet } from './sheet';
 
-export const copyPasteTypes = { PASTE_VALUES: {}, PASTE_DATA_VALIDATION: {} };
+export const copyPasteTypes = { PASTE_VALUES: {}, PASTE_FORMAT: {}, PASTE_DATA_VALIDATION: {} };
 export const wrapStrategies = { WRAP: 'wrap', OVERFLOW: 'overflow', CLIP: 'clip' } as const;
 
 export class FakeRange extends Doubled {
@@ -110,24 +110,30 @@ export class FakeRange extends Doubled {
     return this;
   }
 
-  /** Everything, or values only: that is all that is asked of it here. */
+  /** Everything, or values, looks or rules only: that is all that is asked of it here. */
   copyTo(destination: FakeRange, type?: unknown, transposed?: boolean): void {
     if (type === undefined) return pasteAll(this, destination);
-    if (type === copyPasteTypes.PASTE_DATA_VALIDATION && transposed === false) {
-      destination.fill(
-        'copyTo',
-        this.read(({ validation }) => validation),
-        (cell, rule) => (cell.validation = rule),
+    if (type === copyPasteTypes.PASTE_DATA_VALIDATION && transposed === false)
+      return this.repeatOn(destination, (from, onto) => (onto.validation = from.validation));
+    if (type === copyPasteTypes.PASTE_FORMAT && transposed === false)
+      return this.repeatOn(destination, ({ numberFormat, background, textStyle, alignment, wrap, border }, onto) =>
+        Object.assign(onto, { numberFormat, background, textStyle, alignment, wrap, border }),
       );
-      return;
-    }
-    if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies everything, values or rules');
+    if (type !== copyPasteTypes.PASTE_VALUES || transposed !== false) throw new Error('the double copies everything, values, looks or rules');
     const all = this.read((cell) => (cell.formula !== '' && cell.value === '' ? this.sheet.shown(cell) : (cell.value ?? '')));
     // Rows that a filter hides are passed over, and what follows moves up, as in a copy by hand.
     const shown = all.filter((_, down) => this.sheet.filter?.hidden.has(this.area.row + down) !== true);
     const values = [...shown, ...all.slice(shown.length)];
     destination.fill('copyTo', values, (cell, value) => Object.assign(cell, { formula: '', value }));
     destination.checkRules();
+  }
+
+  /** A smaller source fills the destination by repeating. */
+  private repeatOn({ sheet, area }: FakeRange, put: (from: Cell, onto: Cell) => void): void {
+    const [rows, columns] = [this.getNumRows(), this.getNumColumns()];
+    eachCell(area, (row, column) =>
+      put(this.sheet.cell(this.area.row + ((row - area.row) % rows), this.area.column + ((column - area.column) % columns)), sheet.cell(row, column)),
+    );
   }
 
   activate(): this {

@@ -5,7 +5,7 @@ import { freshCell, type Cell } from './cells';
 import { FakeChart, FakeChartBuilder } from './charts';
 import type { FakeSpreadsheet } from './spreadsheet';
 import { FakeMetadata, visibilities } from './metadata';
-import { removeRows } from './moveCells';
+import { putRowsIn, removeRows } from './moveCells';
 import { FakeProtection } from './protection';
 import { FakeRange, FakeRangeList, isFormatRule } from './range';
 import { Doubled } from './recorder';
@@ -109,8 +109,7 @@ export class FakeSheet extends Doubled {
   }
 
   insertRowsAfter(after: number, count: number): this {
-    if (after > this.rows || count < 1) throw new Error('those rows cannot be inserted');
-    this.rows += count;
+    putRowsIn(this, after, count);
     return this;
   }
 

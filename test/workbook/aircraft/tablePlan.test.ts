@@ -1,11 +1,15 @@
 // Where a table goes in the demonstration's Manual tables: rows of no other aircraft, words before numbers, and what its check then says.
 import { beforeAll, describe, expect, it } from 'vitest';
-import { manualTables } from '../../../addon/workbook/aircraft/aircraftLists';
+import { aircraftNames, listNow, manualTables } from '../../../addon/workbook/aircraft/aircraftLists';
 import { tablePlan } from '../../../addon/workbook/aircraft/tablePlan';
 import { tableKinds, type TableKind } from '../../../addon/workbook/pasted/tableKinds';
 import type { TableRow } from '../../../addon/workbook/pasted/tableRows';
 import { tableCurves } from '../../../addon/pictures/tableCurves';
+import { seenBefore, turnedRound, type CellsChanged } from '../../../addon/workbook/cellChanges';
+import { wholeAircraft } from '../../../addon/workbook/aircraft/wholeAircraft';
+import { openHeadless, type HeadlessWorkbook } from '../../../addon/local/engine/headless';
 import type { SheetSnapshot } from '../../../addon/workbook/snapshot';
+import { address } from '../../../sheets-templates/addresses';
 import { sheetTemplates } from '../../../sheets-templates';
 import { demoSnapshot } from '../../browser/answeredDouble';
 
@@ -46,12 +50,6 @@ describe('a table of one aircraft', () => {
     expect(both.verdict).toBe('NO');
   });
 
-  it('says so where the list has too few blank rows', () => {
-    expect(() => tablePlan(sheet, { kind: takeoff, aircraft: 'Quillon Four', rows: points('over50Feet', 400), keep: false })).toThrow(
-      /^"Manual tables" has too few blank rows there: 401 needed, \d+ found\. Put rows in above row \d+, then ask again\.$/,
-    );
-  });
-
   it('with a point that stands out: named, and a mark of its own in the picture', () => {
     const { verdict, reasons, typed } = tablePlan(sheet, { kind: takeoff, aircraft: 'Fresh One', rows: points('over50Feet', 24, 10), keep: false });
     expect(verdict).toBe('CHECK');
@@ -72,3 +70,94 @@ describe('a table of one aircraft', () => {
     ]);
   });
 });
+
+describe('a table that is longer than its list', () => {
+  const lists = ['takeoff', 'landing', 'climb', 'tankArms', 'corrections', 'cruise'];
+  const long = () => points('over50Feet', 400);
+  const withCell = (row: number, column: number, value: string): SheetSnapshot => ({
+    ...sheet,
+    values: Array.from({ length: Math.max(row, sheet.values.length) }, (_, down) =>
+      (sheet.values[0] ?? []).map((__, across) => (down === row - 1 && across === column - 1 ? value : (sheet.values[down]?.[across] ?? ''))),
+    ),
+  });
+  /** As a host writes it: the first step puts in the rows, and the last takes them out. */
+  const write = (workbook: HeadlessWorkbook, changes: readonly CellsChanged[]): Promise<void> =>
+    workbook.set(
+      'Manual tables',
+      Object.fromEntries(
+        changes.flatMap(({ row, column, after }) =>
+          after.flatMap((line, down) => line.map((content, across) => [address(row + down, column + across), content as string | number] as const)),
+        ),
+      ),
+    );
+
+  it('gets rows above the last one, and every list of the sheet is read to its new end; taken back, all is as it was', async () => {
+    const workbook = await openHeadless(sheetTemplates);
+    const now = (): SheetSnapshot => manualTables(workbook.snapshot(), sheetTemplates);
+    const others = () => wholeAircraft(workbook.snapshot(), now(), 'Quillon Four').lists;
+    const [before, othersBefore] = [now(), others()];
+    const verdict = workbook.named('trip_verdict');
+    const free = 300 - listRows(before, 'takeoff', 'Quillon Four');
+    const plan = tablePlan(before, { kind: takeoff, aircraft: 'Brindle Two', rows: long(), keep: false });
+    expect(plan.rowsIn).toEqual({ sheet: 'Manual tables', row: 321, count: 401 - free + 10, keys: expect.objectContaining({ row: 1 }) as unknown });
+    const count = plan.rowsIn?.count ?? 0;
+    await workbook.insertRows('Manual tables', 321, count);
+    await write(workbook, plan.changes);
+    const after = now();
+    expect(lists.map((list) => listNow(after, list).last)).toEqual(lists.map(() => 321 + count));
+    expect(wholeAircraft(workbook.snapshot(), after, 'Brindle Two').lists['takeoff']).toHaveLength(401);
+    expect(others()).toEqual(othersBefore);
+    expect(workbook.named('trip_verdict')).toEqual(verdict);
+    // The last point is in the last row that is filled, and is read: its slip is told by the check of the sheet.
+    const last = Math.max(...plan.changes.map((change) => change.row + change.after.length - 1));
+    expect(listNow(after, 'takeoff').last - last).toBe(10);
+    await workbook.set('Manual tables', { [`A${last}`]: 'Quilon Four' });
+    expect(workbook.value('Manual tables', 'A12')).toContain(`row ${last} (Quilon Four)`);
+    await workbook.set('Manual tables', { [`A${last}`]: 'Brindle Two' });
+    await write(workbook, turnedRound(plan.changes));
+    await workbook.removeRows('Manual tables', 321, count);
+    expect(now().values).toEqual(before.values);
+    // The grid leaves out the sheet's own name where it writes a formula anew.
+    const texts = ({ formulas }: SheetSnapshot) => formulas.map((one) => ({ ...one, text: one.text.replace(/'Manual tables'!/g, '') }));
+    expect(texts(now())).toEqual(texts(before));
+    workbook.dispose();
+  }, 180_000);
+
+  it('below rows that are kept, also where they reach the last row: they move up with the new ones below them', () => {
+    const kept = withCell(321, 1, 'Brindle Two');
+    const own = listRows(kept, 'takeoff', 'Brindle Two');
+    const plan = tablePlan(kept, { kind: takeoff, aircraft: 'Brindle Two', rows: points('over50Feet', 8), keep: true });
+    expect([plan.rowsIn?.row, plan.rowsIn?.count, plan.rows]).toEqual([321, 19, own + 9]);
+    expect(plan.shown.slice(1, 1 + own).map(([, weight]) => weight)).toEqual(
+      kept.values.flatMap(([name, weight], row) => (name === 'Brindle Two' && row >= 21 ? [weight] : [])),
+    );
+    expect(plan.shown.slice(1 + own).map((line) => line.slice(2, 7))).toEqual(
+      points('over50Feet', 8).map((row) => ['pressureAltitude', 'temperature', 'groundRoll', 'over50Feet', 'across4'].map((key) => row[key] ?? '')),
+    );
+  });
+
+  it('tells what stands below the new rows by where it stands before they are in', () => {
+    const full = withCell(321, 1, 'Brindle Two');
+    const { changes, rowsIn } = tablePlan(full, { kind: takeoff, aircraft: 'Brindle Two', rows: long(), keep: false });
+    const seen = changes.flatMap((change) => seenBefore(change, rowsIn));
+    expect(changes.some(({ row, before }) => row + before.length - 1 > 321)).toBe(true);
+    for (const { row, before } of seen) expect(before.map(([name]) => name)).toEqual(before.map((_, down) => full.values[row + down - 1]?.[0] ?? ''));
+    expect(seen.some(({ row, before }) => row + before.length - 1 === 321)).toBe(true);
+  });
+
+  it('is refused where formulas are among what would change', () => {
+    const calculated = {
+      ...sheet,
+      formulas: [...sheet.formulas, { row: 24 + listRows(sheet, 'takeoff', 'Quillon Four'), column: 6, text: '=F22*1.1' }],
+    };
+    expect(aircraftNames(sheet)).toContain('Brindle Two');
+    expect(() => tablePlan(calculated, { kind: takeoff, aircraft: 'Brindle Two', rows: long(), keep: false })).toThrow(
+      /^"Manual tables" has too few blank rows there: 401 needed, \d+ found\. Formulas are among what would change, so no rows are put in for it\. Put rows in above row 321, then ask again\.$/,
+    );
+  });
+});
+
+function listRows(of: SheetSnapshot, list: string, aircraft: string): number {
+  const { first, last, column } = listNow(of, list);
+  return of.values.slice(first - 1, last).filter((line) => line[column - 1] === aircraft).length;
+}
