@@ -1,6 +1,15 @@
 // Changes rectangles of cells where they still hold what was seen there: all of them, or none and everything as it was.
 import type { PanelAnswer, PanelGiven } from '../panel/host';
-import { changedMeanwhile, rowsFilled, seenBefore, standsStill, type CellContent, type CellsChanged, type RowsMoved } from '../workbook/cellChanges';
+import {
+  changedMeanwhile,
+  holdMore,
+  rowsFilled,
+  seenBefore,
+  standsStill,
+  type CellContent,
+  type CellsChanged,
+  type RowsMoved,
+} from '../workbook/cellChanges';
 import { plain } from './cellContents';
 import { googleDateHost } from './dateHost';
 import { transaction, type Did } from './transaction';
@@ -74,17 +83,9 @@ function takeRowsOut(rows: RowsMoved): void {
   sheetNamed(rows.sheet).deleteRows(rows.row, rows.count);
 }
 
-const isBlank = (change: CellsChanged | undefined, row: number, column: number): boolean =>
-  change?.after[row - change.row]?.[column - change.column] === '';
-
-/** Cells of the rows that the changes do not empty. */
+/** Nothing stands in rows that go but what the changes empty. */
 function checkBlank(rows: RowsMoved, changes: readonly CellsChanged[]): void {
-  const filled = contentsNow(wholeRows(rows)).some((line, down) =>
-    line.some(
-      (content, across) => content !== '' && !changes.some((change) => change.sheet === rows.sheet && isBlank(change, rows.row + down, across + 1)),
-    ),
-  );
-  if (filled) throw new Error(rowsFilled(rows.sheet));
+  if (holdMore(rows, contentsNow(wholeRows(rows)), changes)) throw new Error(rowsFilled(rows.sheet));
 }
 
 export function changeCells({ changes, rowsIn, rowsOut }: PanelGiven<'changeCells'>): PanelAnswer<'changeCells'> {

@@ -1,4 +1,5 @@
 // Every value of an aircraft, list by list, as it stands or will be written.
+import { inWords } from '../workbook/foundText';
 import type { CellValue } from '../workbook/snapshot';
 import { aircraftLists, type AircraftRows } from '../workbook/aircraft/wholeAircraft';
 
@@ -8,6 +9,9 @@ interface ShownListProps {
   readonly heads: ReadonlyMap<string, string>;
   readonly rows: readonly Readonly<Record<string, CellValue>>[];
 }
+
+/** A day is a serial number in its cell. */
+const shownValue = (key: string, value: CellValue = ''): string => (key === 'day' ? inWords(value) : String(value));
 
 function ShownList({ title, heads, rows }: ShownListProps) {
   const used = [...heads].filter(([key]) => rows.some((row) => row[key] !== undefined));
@@ -32,7 +36,7 @@ function ShownList({ title, heads, rows }: ShownListProps) {
               <tr key={index}>
                 {used.map(([key]) => (
                   <td key={key} class={typeof row[key]}>
-                    {String(row[key] ?? '')}
+                    {shownValue(key, row[key])}
                   </td>
                 ))}
               </tr>

@@ -57,6 +57,13 @@ export const standsStill = ({ before }: Pick<CellsChanged, 'before'>, now: reado
 /** The sentence of a host that finds something else. */
 export const changedMeanwhile = (sheet: string): string => `Cells of "${sheet}" were changed since you looked, so nothing was written. Look again.`;
 
+/** Whether rows that are to go hold more than what the changes empty; `contents` are whole rows, from the first column on. */
+export function holdMore({ sheet, row }: RowsMoved, contents: readonly (readonly CellContent[])[], changes: readonly CellsChanged[]): boolean {
+  const emptied = (down: number, across: number): boolean =>
+    changes.some((one) => one.sheet === sheet && one.after[down - one.row]?.[across - one.column] === '');
+  return contents.some((line, down) => line.some((content, across) => content !== '' && !emptied(row + down, 1 + across)));
+}
+
 export const rowsFilled = (sheet: string): string =>
   `Something stands by now in the rows of "${sheet}" that were put in, so they were not taken out and nothing was changed. Empty them, or undo by hand.`;
 

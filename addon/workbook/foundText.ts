@@ -19,7 +19,8 @@ const shownAs = (value: CellValue): string[] => {
   return isDay ? [String(value), isoFromSerial(value)] : [String(value)];
 };
 
-const inWords = (value: CellValue): string => shownAs(value).pop() ?? '';
+/** A number that can be a day as its day. */
+export const inWords = (value: CellValue): string => shownAs(value).pop() ?? '';
 const maxWords = 160;
 
 function wordsOf(line: readonly CellValue[]): string {

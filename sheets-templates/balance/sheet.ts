@@ -1,22 +1,7 @@
 // Weight and balance: stations, fuel, the points of the flight and its whole burn against the envelope, and all of it drawn.
-import {
-  block,
-  cornerCells,
-  cornerRows,
-  envelopeInUse,
-  fuelCells,
-  fuelWeightOfWhole,
-  lateralHelp,
-  momentColumn,
-  momentHelp,
-  momentsHelp,
-  ofRows,
-  readRows,
-  stationCells,
-  stationRows,
-  tankRows,
-  weighingRows,
-} from './entries';
+import { cornerCells, fuelCells, lateralHelp, momentColumn, momentHelp, momentsHelp, stationCells } from './entries';
+import { block, cornerRows, envelopeInUse, ofRows, readRows, stationRows, tankRows, weighingRows } from './rows';
+import { fuelWeightOfWhole } from './whole';
 import { weighingCells, weighingValidations } from './weighings';
 import { area, caution, cell, line, readTripInWords, typedOver, unlessFormula, type Field } from '../build';
 import { callHeads, headWords } from '../lists';

@@ -2,7 +2,8 @@
 import { area, cell, line, type Field } from '../build';
 import { demoWeighings } from '../demo/weighings';
 import type { TemplateCell, Validation } from '../template';
-import { momentHelp, weighingRows as rows } from './entries';
+import { momentHelp } from './entries';
+import { weighingRows as rows } from './rows';
 
 const heads: readonly Field[] = [
   ['aircraft', 'columnHead'],

@@ -1,11 +1,10 @@
-// The sections of the Currency log, each a block of rows below the one before; the flights come last, so that they can grow.
-import { area, cell, line, on, type Content } from '../build';
+// The cells of the sections of the Currency log.
+import { cell, line, type Content } from '../build';
 import { demoFleet, demoFlights, demoItems, demoOwnRules, demoPapers } from '../demo/currency';
 import { itemsKnown, papersKnown } from '../../functions/facts';
 import {
   entryList,
   headWords,
-  listBelow,
   listHeading,
   listHeads,
   shownNumber,
@@ -14,49 +13,10 @@ import {
   typedDate,
   typedNumber,
   typedText,
-  type List,
   type Look,
 } from '../lists';
-import { fieldList } from '../fields/sheet';
-import { sheetNames } from '../places';
 import { formulaCall, type TemplateCell } from '../template';
-
-/** How many rows each list has room for; `flights` is how far down the log is read, `tinted` how many of its rows are tinted. */
-export interface CurrencyRoom {
-  readonly papers: number;
-  readonly ownRules: number;
-  readonly pilot: number;
-  readonly items: number;
-  readonly flights: number;
-  readonly tinted: number;
-}
-
-export interface CurrencyPlaces {
-  readonly papers: List;
-  readonly ownRules: List;
-  readonly pilot: List;
-  readonly items: List;
-  readonly flights: List;
-}
-
-export const usualRoom: CurrencyRoom = { papers: 14, ownRules: 8, pilot: 36, items: 24, flights: 1000, tinted: 60 };
-
-export const summaryEnds = 7;
-export const rulesCell = 'B5';
-const rules = '$B$5';
-export const pilotCell = 'B6';
-const pilotNamed = '$B$6';
-
-export function placesFor(room: CurrencyRoom): CurrencyPlaces {
-  const papers = listBelow(summaryEnds, room.papers);
-  const ownRules = listBelow(papers.last, room.ownRules);
-  const pilot = listBelow(ownRules.last, room.pilot);
-  const items = listBelow(pilot.last, room.items);
-  return { papers, ownRules, pilot, items, flights: listBelow(items.last, room.flights) };
-}
-
-/** From E to N, the gaps among them. */
-const fleetTable = ({ papers }: CurrencyPlaces): string => `$E$${papers.head}:$N$${papers.last}`;
+import { fleetTable, logTable, ownRulesTable, pilotNamed, placesTable, rules, type CurrencyPlaces } from './places';
 
 /** Text, so that 0930 keeps its nought. */
 const typedTime: Look = ['inputText', 'text'];
@@ -94,9 +54,6 @@ export function paperCells({ papers }: CurrencyPlaces): TemplateCell[] {
   ];
 }
 
-/** From A to M, the gaps among them. */
-const ownRulesTable = ({ ownRules }: CurrencyPlaces): string => `$A$${ownRules.head}:$M$${ownRules.last}`;
-
 export function ownRuleCells({ ownRules }: CurrencyPlaces): TemplateCell[] {
   const looks: readonly Look[] = [
     ...[typedText, typedText, typedNumber('one'), ['input'] as const, typedText, typedText, typedText, typedText],
@@ -123,11 +80,6 @@ export function ownRuleCells({ ownRules }: CurrencyPlaces): TemplateCell[] {
     ...withoutGaps(entryList(ownRules, 1, looks, demoOwnRules)),
   ];
 }
-
-/** From A to T, the gaps and the remark among them. */
-const logTable = ({ flights }: CurrencyPlaces): string => `$A$${flights.head}:$T$${flights.last}`;
-/** Where the places of the flights lie. */
-const placesTable = on(sheetNames.fields, area(fieldList.head, 1, fieldList.last + 1, 6));
 
 /** Formula text: whose flights are taken. */
 export const whoseFlights = ({ flights }: CurrencyPlaces): string =>
@@ -257,17 +209,3 @@ export function flightCells({ flights }: CurrencyPlaces, tinted: number): Templa
     ...withoutGaps(entryList(shown, 1, [...looks, ...said], demoFlights)),
   ];
 }
-
-const usualPlaces = placesFor(usualRoom);
-const onCurrency = (range: string): string => on(sheetNames.currency, range);
-/** What the trip reads: the log, the fleet and the items with their heads, the papers without; and whose rules. */
-export const currencyTables = {
-  log: onCurrency(logTable(usualPlaces)),
-  fleet: onCurrency(fleetTable(usualPlaces)),
-  papers: onCurrency(`$A$${usualPlaces.papers.first}:$C$${usualPlaces.papers.last}`),
-  ownRules: onCurrency(ownRulesTable(usualPlaces)),
-  items: onCurrency(`$A$${usualPlaces.items.head}:$H$${usualPlaces.items.last}`),
-} as const;
-export const rulesChosen = onCurrency(rulesCell);
-export const pilotOfLog = onCurrency(pilotCell);
-export const placesOfLog = placesTable;

@@ -1,20 +1,7 @@
 // The Currency log: a pilot's flights and papers and an aircraft's inspections, and the day on which each lapses.
 import { area, capped, caution, cell, judgedOnTop, line, namedFor, otherDaySaid, typedOver } from '../build';
-import {
-  flightCells,
-  itemCells,
-  ownRuleCells,
-  paperCells,
-  pilotCell,
-  pilotCells,
-  placesFor,
-  rulesCell,
-  summaryEnds,
-  usualRoom,
-  whoseFlights,
-  type CurrencyPlaces,
-  type CurrencyRoom,
-} from './sections';
+import { pilotCell, placesFor, rulesCell, summaryEnds, usualRoom, type CurrencyPlaces, type CurrencyRoom } from './places';
+import { flightCells, itemCells, ownRuleCells, paperCells, pilotCells, whoseFlights } from './sections';
 import { authorityNames, ruleChoices } from '../../functions/facts';
 import { columnsFrom, type TemplateKeys } from '../keys';
 import type { Block } from '../layout';

@@ -1,5 +1,5 @@
 // What the pilot types on the Trip sheet, and the few numbers shown beside it.
-import { cell, entry, line, on, type Content, type Field } from '../build';
+import { entry, line, on } from '../build';
 import { demoTrip, onTrip as movesWithTrip } from '../demo/day';
 import { fieldColumns, runwayColumns } from '../fields/sheet';
 import type { FormatName } from '../look';
@@ -8,61 +8,10 @@ import { routeCells, sheetNames } from '../places';
 import type { TemplateCell } from '../template';
 import { bestRunway } from '../working/runways';
 import { workingRows } from '../working/rows';
-import { placeColumns, placeNames, tripRows as rows, type PlaceColumn } from './rows';
+import { across, forPlaces, places, shown, single } from './entryLines';
+import { tripRows as rows, type PlaceColumn } from './rows';
 
 export const working = (place: string): string => on(sheetNames.working, place);
-const across = (title: string): Field[] => [[title, 'heading'], ...Array.from({ length: 4 }, (): Field => ['', 'heading'])];
-const places = (title: string): Field[] => [
-  [title, 'heading'],
-  ...placeColumns.map((column): Field => [placeNames[column], 'columnHead']),
-  ['unit', 'columnHead'],
-];
-
-/** An entry with its unit beside the alternate's column. */
-const single = (row: number, label: string, value: Content, unit: string, format: FormatName, note?: string): TemplateCell[] => [
-  ...line(row, 1, [label, 'label'], [value, typeof value === 'string' ? 'inputText' : 'input', { format, ...(note !== undefined && { note }) }]),
-  cell(row, 5, unit, 'unit'),
-];
-/** An entry for each place; a place left out has none. */
-const forPlaces = (
-  row: number,
-  label: string,
-  values: Partial<Record<PlaceColumn, Content>>,
-  unit: string,
-  format: FormatName,
-  note?: string,
-): TemplateCell[] => [
-  cell(row, 1, label, 'label'),
-  ...placeColumns.flatMap((column, index) =>
-    column in values
-      ? [
-          cell(row, 2 + index, values[column], format === 'text' ? 'inputText' : 'input', {
-            format,
-            ...(index === 0 && note !== undefined && { note }),
-          }),
-        ]
-      : [],
-  ),
-  cell(row, 5, unit, 'unit'),
-];
-const shown = (
-  row: number,
-  label: string,
-  formulas: Partial<Record<PlaceColumn, string>>,
-  unit: string,
-  format: FormatName,
-  note: string,
-): TemplateCell[] => [
-  cell(row, 1, label, 'label'),
-  ...placeColumns.flatMap((column, index) => {
-    const formula = formulas[column];
-    return formula === undefined
-      ? []
-      : [cell(row, 2 + index, formula, format === 'text' ? 'computedText' : 'computed', { format, ...(index === 0 && { note }) })];
-  }),
-  cell(row, 5, unit, 'unit'),
-];
-
 const eachPlace = <Value>(value: Value): Record<PlaceColumn, Value> => ({ B: value, C: value, D: value });
 const yesNo = 'yes or no';
 

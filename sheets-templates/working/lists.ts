@@ -1,6 +1,6 @@
 // Fuel by rule, the way there, and the lists that this flight must hear: pilot, aircraft, data cards.
 import { line, on, type Content, type Field } from '../build';
-import { currencyTables, pilotOfLog, placesOfLog, rulesChosen } from '../currency/sections';
+import { currencyTables, pilotOfLog, placesOfLog, rulesChosen } from '../currency/places';
 import { ledgerColumns } from '../ledger/places';
 import type { Block } from '../layout';
 import { listHeads, spillBlock, type Look } from '../lists';

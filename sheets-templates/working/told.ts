@@ -1,6 +1,6 @@
 // What the next flight of the day reads of this one, under words by which it is looked up: so a formula of the next flight goes on reading the
 // right cell when a later version puts it elsewhere. Built-in formulas alone, of what is typed and of the way: no call of ours is waited for but the way's.
-import { tankRows } from '../balance/entries';
+import { tankRows } from '../balance/rows';
 import { cell, line, on, type Field } from '../build';
 import type { FormatName } from '../look';
 import { wordOfAircraft } from '../manual/sheet';

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { sheetTemplates } from '../../sheets-templates';
-import { tankRows } from '../../sheets-templates/balance/entries';
+import { tankRows } from '../../sheets-templates/balance/rows';
 import { flightList } from '../../sheets-templates/day/places';
 import { tripRows as rows } from '../../sheets-templates/trip/rows';
 import {

@@ -137,6 +137,31 @@ describe.each([
     expect(tables().cell(24, 2).value).toBe(1000);
   });
 
+  it('a table is saved as CSV and comes back from the file to the same cells; a file that is none says why', async () => {
+    await press('Look at the aircraft');
+    await said('done');
+    await answer('Task', 'Save an aircraft to a file');
+    expect(await page.getByText(/^Save quillon-four\./).count()).toBe(4);
+    expect(await page.getByRole('region', { name: 'Every value: weighing record' }).innerText()).toMatch(/\d{4}-\d\d-\d\d\s+weighing\s+1698/);
+    await page.screenshot({ path: `build/screenshots/aircraft-save-${scheme}.png`, fullPage: true });
+    const [download] = await Promise.all([page.waitForEvent('download'), page.getByText('Save quillon-four.take-off-distance.csv').click()]);
+    const saved = await readFile(await download.path());
+    const before = contentOf(tables());
+    await press('Begin');
+    await said('done');
+    const choose = (buffer: Buffer) =>
+      page.getByLabel('Or a CSV file of a table, from here or from another program').setInputFiles({ name: 'x.csv', mimeType: 'text/csv', buffer });
+    await choose(Buffer.from(''));
+    await page.getByText('The file is empty.').waitFor();
+    await choose(saved);
+    await answer(/has \d+ rows there/, 'replace them');
+    await page.getByText('64 rows go into').waitFor();
+    await page.screenshot({ path: `build/screenshots/aircraft-csv-${scheme}.png`, fullPage: true });
+    await press('Write into Manual tables');
+    expect(await said('done')).toContain('Written: Take-off distance of Quillon Four, 64 rows');
+    expect(contentOf(tables())).toEqual(before);
+  });
+
   it('an aircraft is looked over, saved, taken in under another name, copied and removed, each value shown first', async () => {
     await press('Look at the aircraft');
     await said('done');

@@ -6,7 +6,7 @@ import { readWorkbook } from '../../addon/google/readWorkbook';
 import { addFlight as planned, type FlightPlan } from '../../addon/workbook/addFlight';
 import { referencesOf } from '../../addon/workbook/formulaText';
 import { sheetTemplates } from '../../sheets-templates';
-import { tankRows } from '../../sheets-templates/balance/entries';
+import { tankRows } from '../../sheets-templates/balance/rows';
 import { flightList, flightsFrom } from '../../sheets-templates/day/places';
 import { tripRows as rows } from '../../sheets-templates/trip/rows';
 import type { Double } from './double/services';

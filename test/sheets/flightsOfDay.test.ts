@@ -7,7 +7,7 @@ import { checkWorkbook } from '../../addon/workbook/check/checkWorkbook';
 import type { FormulaCell } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
 import { address } from '../../sheets-templates/addresses';
-import { tankRows } from '../../sheets-templates/balance/entries';
+import { tankRows } from '../../sheets-templates/balance/rows';
 import { flightList } from '../../sheets-templates/day/places';
 import { demoDay } from '../../sheets-templates/demo/day';
 import { tripRows as rows } from '../../sheets-templates/trip/rows';

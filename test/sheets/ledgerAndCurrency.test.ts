@@ -4,7 +4,7 @@ import { openHeadless, type CellResult, type HeadlessWorkbook } from '../../addo
 import { currencyLogSheet, currencyLogWith } from '../../sheets-templates/currency/sheet';
 import { dataLedgerSheet, dataLedgerWith } from '../../sheets-templates/ledger/sheet';
 import { defaultRoom, placesFor as ledgerPlaces } from '../../sheets-templates/ledger/places';
-import { placesFor as currencyPlaces } from '../../sheets-templates/currency/sections';
+import { placesFor as currencyPlaces } from '../../sheets-templates/currency/places';
 import { fieldsSheet } from '../../sheets-templates/fields/sheet';
 import { demoTrip } from '../../sheets-templates/demo/day';
 import { tripCells } from '../../sheets-templates/places';

@@ -5,7 +5,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { openHeadless, openSaved, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import type { WorkbookSnapshot } from '../../addon/workbook/snapshot';
 import { sheetTemplates } from '../../sheets-templates';
-import { tankRows } from '../../sheets-templates/balance/entries';
+import { tankRows } from '../../sheets-templates/balance/rows';
 import { address } from '../../sheets-templates/build';
 import { randomFrom } from '../support/seededRandom';
 

@@ -3,9 +3,9 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/headless';
 import { sheetTemplates } from '../../sheets-templates';
-import { cornerRows, stationRows, tankRows } from '../../sheets-templates/balance/entries';
+import { cornerRows, stationRows, tankRows } from '../../sheets-templates/balance/rows';
 import { crossings, plan } from '../../sheets-templates/card/descentLists';
-import { placesFor as currencyPlaces, usualRoom as currencyRoom } from '../../sheets-templates/currency/sections';
+import { placesFor as currencyPlaces, usualRoom as currencyRoom } from '../../sheets-templates/currency/places';
 import { fieldList, runwayList } from '../../sheets-templates/fields/sheet';
 import { placesFor as ledgerPlaces, defaultRoom as ledgerRoom } from '../../sheets-templates/ledger/places';
 import { aircraftEntryVerdicts, aircraftList, manualTablesSheet } from '../../sheets-templates/manual/sheet';

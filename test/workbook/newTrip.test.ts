@@ -4,7 +4,7 @@ import { openHeadless, type HeadlessWorkbook } from '../../addon/local/engine/he
 import { newTrip, nextLeg, type TripChange } from '../../addon/workbook/newTrip';
 import { sheetTemplates } from '../../sheets-templates';
 import { address } from '../../sheets-templates/build';
-import { tankRows } from '../../sheets-templates/balance/entries';
+import { tankRows } from '../../sheets-templates/balance/rows';
 import { tripRows as rows } from '../../sheets-templates/trip/rows';
 
 describe('a new trip', () => {

@@ -40,7 +40,8 @@ interface LinedUp {
   readonly formulaId?: Nullable<string>;
 }
 
-export const keyOf = ({ unitId, sheetId, row, column }: Anchor): string => JSON.stringify([unitId, sheetId, row, column]);
+const sheetKey = ({ unitId, sheetId }: Pick<Anchor, 'unitId' | 'sheetId'>): string => `${unitId}\n${sheetId}`;
+export const keyOf = (anchor: Anchor): string => `${sheetKey(anchor)}\n${anchor.row}\n${anchor.column}`;
 
 export function eachCell({ startRow, endRow, startColumn, endColumn }: IRange, visit: (row: number, column: number) => void): void {
   for (let row = startRow; row <= endRow; row += 1) for (let column = startColumn; column <= endColumn; column += 1) visit(row, column);
@@ -52,8 +53,6 @@ const touch = (read: IRange, changed: IRange): boolean =>
   orElse(read.endRow, Infinity) >= changed.startRow &&
   orElse(read.startColumn, 0) <= changed.endColumn &&
   orElse(read.endColumn, Infinity) >= changed.startColumn;
-
-const sheetKey = ({ unitId, sheetId }: Pick<Anchor, 'unitId' | 'sheetId'>): string => `${unitId}\n${sheetId}`;
 
 export class Progress {
   /** Answers so far, over all rounds of the calculation. */

@@ -6,6 +6,7 @@ import type { PanelAnswer, PanelGiven } from '../../panel/host';
 import {
   changedMeanwhile,
   contentsOf,
+  holdMore,
   rowsFilled,
   seenBefore,
   standsStill,
@@ -30,9 +31,11 @@ function cellsOf({ row, column, after }: CellsChanged): CellSet[] {
   );
 }
 
+const gone = (name: string): Error => new Error(`There is no sheet "${name}" in this workbook any more. Nothing was changed.`);
+
 function sheetIn(sheets: readonly SheetSnapshot[], name: string): SheetSnapshot {
   const sheet = sheets.find((one) => one.name === name);
-  if (sheet === undefined) throw new Error(`There is no sheet "${name}" in this workbook any more. Nothing was changed.`);
+  if (sheet === undefined) throw gone(name);
   return sheet;
 }
 
@@ -48,21 +51,17 @@ function lookedAtKeys(sheets: readonly SheetSnapshot[], { sheet, keys }: RowsMov
 }
 
 /** Nothing stands in rows that go but what the changes empty. */
-function lookedBlank(sheets: readonly SheetSnapshot[], { sheet: name, row, count }: RowsMoved, changes: readonly CellsChanged[]): void {
-  const sheet = sheetIn(sheets, name);
-  const isEmptied = (down: number, across: number): boolean =>
-    changes.some((one) => one.sheet === name && one.after[down - one.row]?.[across - one.column] === '');
+function lookedBlank(sheets: readonly SheetSnapshot[], rows: RowsMoved, changes: readonly CellsChanged[]): void {
+  const sheet = sheetIn(sheets, rows.sheet);
   const width = Math.max(...sheet.values.map((line) => line.length));
-  const filled = Array.from({ length: count }, (_, index) => row + index).some((down) =>
-    contentsOf(sheet, down, 1, width).some((content, at) => content !== '' && !isEmptied(down, at + 1)),
-  );
-  if (filled) throw new Error(rowsFilled(name));
+  const contents = Array.from({ length: rows.count }, (_, index) => contentsOf(sheet, rows.row + index, 1, width));
+  if (holdMore(rows, contents, changes)) throw new Error(rowsFilled(rows.sheet));
 }
 
 function write(injector: Injector, workbook: Workbook, { changes, rowsIn, rowsOut }: CellsStep): void {
   const named = (name: string) => {
     const sheet = workbook.getSheetByName(name);
-    if (sheet === null) throw new Error(`There is no sheet "${name}" in this workbook any more. Nothing was changed.`);
+    if (sheet === null) throw gone(name);
     return sheet;
   };
   // Formulas follow the rows of the sheet in sight only.

@@ -3,14 +3,13 @@
 // with its program.
 import { readdir, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { statIfThere } from './replaceFile';
 import { isRunning } from './running';
 
 const pauseMilliseconds = 20;
 /** What is done in turn takes milliseconds: an older flag is a killed program's, whose number another program may have by now. */
 const flagMilliseconds = 20_000;
-
-const pause = (): Promise<void> => new Promise((done) => setTimeout(done, pauseMilliseconds));
 
 /** The numbers of the other programs whose flags stand. */
 async function othersOf(path: string): Promise<readonly number[]> {
@@ -34,7 +33,7 @@ export async function inTurn(path: string, act: () => Promise<void>): Promise<vo
     for (let others = await othersOf(path); others.length > 0; others = await othersOf(path)) {
       const givesWay = others.some((pid) => pid < process.pid);
       if (givesWay) await lower();
-      await pause();
+      await pause(pauseMilliseconds);
       if (givesWay) await writeFile(flag, '', { mode: 0o600 });
     }
     await act();

@@ -4,6 +4,7 @@ import { readFileSync, rmSync } from 'node:fs';
 import { link, mkdir, rename, rm, writeFile } from 'node:fs/promises';
 import { hostname } from 'node:os';
 import { dirname } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
 import { hasCode } from './fileTrouble';
 import { inTurn } from './inTurn';
 import { readIfThere } from './replaceFile';
@@ -22,7 +23,6 @@ const startMilliseconds = 20_000;
 const pauseMilliseconds = 100;
 
 const noteOf = (path: string): string => `${path}.lock`;
-const pause = (): Promise<void> => new Promise((done) => setTimeout(done, pauseMilliseconds));
 
 function ownerFrom(text: string): Owner | undefined {
   try {
@@ -63,7 +63,7 @@ async function aliveOwner(note: string): Promise<{ readonly text: string; readon
     if (owner === undefined || !(await isAlive(owner))) return { text, owner: undefined };
     if (owner.address !== '') return { text, owner };
     if (performance.now() - began > startMilliseconds) return { text, owner: undefined };
-    await pause();
+    await pause(pauseMilliseconds);
   }
 }
 
