@@ -20,6 +20,7 @@ import {
   takePicture,
   textOf,
   typeInto,
+  until,
   untilCalculated,
   untilSaved,
   valueNamed,
@@ -262,6 +263,8 @@ describe('the panel of the local workbook', () => {
   });
 
   it('tells of sheets of an older version, and brings them up to date', async () => {
+    // What was typed last is saved half a second later: over the file that is written here, if it fell between.
+    await until(page, "document.getElementById('saved').textContent !== 'Saving...'");
     const data = await stored();
     const older = Object.entries(data.sheets).map(([id, sheet]) => {
       const mark = sheet.custom?.['rampwright'] as { readonly set: string } | undefined;
